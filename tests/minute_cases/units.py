@@ -8,6 +8,7 @@ from judge_cases.making import at, book, coating, do, paint, piece, ready, work
 from minute_cases.making import Edge, edge
 
 from planner.values.coating import Family, State
+from planner.values.model import Model, Part, Place
 from planner.values.step import Application, Minutes, Stage, Step
 
 FIRST = do("base", "18:00-18:10")
@@ -41,6 +42,32 @@ def glued(*faces: str) -> Step:
     """Return a join of the units of some faces."""
     laid = (Application(places=faces, coating="cement"),)
     return Step(id="join", stage=Stage.JOIN, applications=laid, minutes=Minutes(fixed=10))
+
+
+@edge(18)
+def an_assembly_keeps_its_place_until_its_glue_can_be_handled() -> Edge:
+    """One place in the box, where the hull stands from its gluing on."""
+    glue = replace(glued("hull/side", "tracks/links"), dries_in="box")
+    of = book(glue, paint("rims", "wheels/rim", dries_in="box"))
+    free = ready(of, "cement", State.DRY_TO_HANDLE, at("18:10"), "box")
+    return Edge(of, "rims", free, free - 1, done=(do("join", "18:00-18:10"),))
+
+
+@edge(18)
+def a_crowd_keeps_its_places() -> Edge:
+    """Thirteen places and fourteen parts, one minute each: the last waits for the first."""
+    names = [f"p{n}" for n in range(14)]
+    parts = tuple(Part(name=name, places=(Place(name="all"),), holder="stick") for name in names)
+    of = book()
+    (project,) = of.projects
+    steps = tuple(paint(name, f"{name}/all", minutes=1) for name in names)
+    cart = Model(name="cart", parts=parts, steps=steps)
+    bench = replace(of.room.locations[0], drying_places=13)
+    room = replace(of.room, locations=(bench, *of.room.locations[1:]))
+    of = replace(of, room=room, projects=(replace(project, models=(cart,)),))
+    done = tuple(do(name, piece(at("18:00") + n, 1)) for n, name in enumerate(names[:-1]))
+    free = ready(of, "sand", State.DRY_TO_HANDLE, at("18:01"))
+    return Edge(of, "p13", free, free - 1, minutes=1, done=done)
 
 
 @edge(19)

@@ -30,10 +30,11 @@ from planner.graph.gates import gates_of
 from planner.schedule.judge import judge, premises
 from planner.schedule.judge.verdict import Violation
 from planner.values.book import Book
+from planner.values.coating import Mark, Window
 from planner.values.model import Model
 from planner.values.plan import Cost, Plan, ProvenBound, Status
-from planner.values.project import Logged
-from planner.values.step import Stage, Trait
+from planner.values.project import Logged, Pin
+from planner.values.step import Gate, Stage, Trait
 
 ONE = book(paint("base", "hull/deck"))
 SOUND = plan(ONE, do("base", "18:00-18:10"))
@@ -215,6 +216,37 @@ def test_work_under_way_has_at_least_five_minutes_left(now, end):
     assert against(of, made(at(end))) == set()
     for off in (-1, 1):
         assert against(of, made(at(end) + off)) == {23}
+
+
+def test_a_pin_that_a_closing_of_what_is_done_rules_out_is_a_preference():
+    """Wished for day 2, but it closes an hour after what was begun at 18:00 on day 0."""
+    gate = Gate(after="base", windows=(Window(closes=Mark(minutes=60)),))
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    pin = Pin(model="cart", step="press", on=MONDAY + timedelta(days=2))
+    steps = paint("base", "hull/deck"), work("press", Stage.PRESS, "hull/deck", gates=(gate,))
+    of = book(*steps, log=log, pins=(pin,))
+    done = replace(do("base", "18:00-18:10"), logged=True)
+    made = plan(of, done, do("press", "18:30-18:40"), now=at("18:20"))
+    verdict = judge(of, made)
+    assert verdict.violations == ()
+    assert any(flag.startswith("preference:") for flag in verdict.flags)
+    loose = book(steps[0], replace(steps[1], gates=()), log=log, pins=(pin,))
+    made = plan(loose, done, do("press", "18:30-18:40"), now=at("18:20"))
+    assert against(loose, made) == {24}
+
+
+def test_what_begins_with_the_work_that_waited_carries_nothing_off_before_it():
+    """Definition 10 is silent of it; that hands cannot be at both is definition 13's."""
+    of = book(
+        paint("base", "hull/deck", dries_in="box"),
+        paint("side", "hull/side"),
+        paint("grime", "hull/deck", coat="oil", stage=Stage.OIL_WASH),
+        coatings=(coating("sand", solvent_safe=60),),
+    )
+    first = do("base", "18:00-18:10")
+    for side, found in (("18:30-18:40", 1), ("18:39-18:49", 1), ("18:40-18:50", 0)):
+        made = plan(of, first, do("side", side), do("grime", "18:40-18:50"))
+        assert sum("takes hull/deck" in one.message for one in only(of, made, 10)) == found
 
 
 # -- 25 to 28: what a plan says of itself ---------------------------------------------------------
