@@ -93,7 +93,7 @@ class Place(Value):
     area_cm2: Annotated[float, Field(unit="cm²", least=0, most=1e6, decimals=2)] = 0.0
     measures: tuple[Measure, ...] = ()
     detail: Annotated[float, Field(least=0.1, most=5, decimals=2)] = 1.0
-    share: Annotated[float, Field(least=0, most=5)] = 0.0
+    share: Annotated[float, Field(least=0, most=5, decimals=2)] = 0.0
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -114,7 +114,7 @@ class Application(Value):
     places: Annotated[tuple[str, ...], Field("&Places", unique="")]
     coating: Annotated[str, Field("&Colour")]
     coats: Annotated[int, Field("C&oats", least=1, most=MOST_COATS)] = 1
-    share: Annotated[float | None, Field(least=0.001, most=1)] = None
+    share: Annotated[float | None, Field(percent=True, least=0.001, most=1)] = None
 
     def __post_init__(self) -> None:
         super().__post_init__()

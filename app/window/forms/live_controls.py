@@ -8,7 +8,6 @@ from typing import Any, TypeVar
 
 from PySide6.QtCore import QDate, QEvent, QObject, QSignalBlocker, Qt
 from PySide6.QtWidgets import (
-    QAbstractSpinBox,
     QCheckBox,
     QComboBox,
     QDoubleSpinBox,
@@ -20,7 +19,9 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.forms.moment_fields import DateField
-from app.window.message_translation import enum_word
+from app.window.message_translation import enum_word, translated
+from planner.values.field import Field, fields_of
+from planner.values.message import Message
 
 E = TypeVar("E", bound=StrEnum)
 TIP = Qt.ItemDataRole.ToolTipRole
@@ -52,35 +53,54 @@ def line(changed: Callable[[], object], *, most: int = 200) -> QLineEdit:
     return field
 
 
+def unit_suffix(field: Field) -> str:
+    """Return what stands behind a number of a field, "" for nothing."""
+    unit = "%" if field.percent else translated(Message(field.unit))
+    return f" {unit}" if unit else ""
+
+
 def number(
-    low: int, high: int, changed: Callable[[], object], unit: str = "", none: str = ""
+    kind: type,
+    name: str,
+    changed: Callable[[], object],
+    none: str = "",
+    low: int | None = None,
 ) -> QSpinBox:
-    """Return a whole number; ``none`` is what its least value says instead."""
+    """Return a control for a field that is a whole number, with its range and unit.
+
+    It begins at ``low`` where that is not the field's own least, and says ``none`` there.
+    """
     field = QSpinBox()
-    field.setRange(low, high)
-    _number(field, unit, none)
+    told = fields_of(kind)[name].field
+    field.setRange(int(told.least) if low is None else low, int(told.most))
+    _number(field, told, none)
     field.valueChanged.connect(lambda _value: changed())
     return field
 
 
 def decimal(
-    low: float, high: float, changed: Callable[[], object], unit: str = "", none: str = ""
+    kind: type,
+    name: str,
+    changed: Callable[[], object],
+    none: str = "",
+    low: float | None = None,
 ) -> QDoubleSpinBox:
-    """Return a number with decimals."""
+    """Return a control for a field that is a fraction; see `number`."""
     field = QDoubleSpinBox()
-    field.setRange(low, high)
-    field.setDecimals(2)
-    _number(field, unit, none)
+    told = fields_of(kind)[name].field
+    scale = 100 if told.percent else 1
+    field.setRange(told.least * scale if low is None else low, told.most * scale)
+    field.setDecimals(told.decimals)
+    _number(field, told, none)
     field.valueChanged.connect(lambda _value: changed())
     return field
 
 
-def _number(field: QAbstractSpinBox, unit: str, none: str) -> None:
+def _number(field: QSpinBox | QDoubleSpinBox, told: Field, none: str) -> None:
     field.setKeyboardTracking(False)
     if none:
         field.setSpecialValueText(none)
-    if unit:
-        field.setSuffix(f" {unit}")  # type: ignore[attr-defined]
+    field.setSuffix(unit_suffix(told))
     calm(field)
 
 

@@ -23,10 +23,11 @@ from app.window.forms.controls import (
     whole,
 )
 from app.window.forms.form import Form, FormDialog, keep
+from app.window.forms.live_controls import unit_suffix
 from app.window.message_translation import enum_word, translated
 from app.window.session import Session
 from planner.values.book import Book
-from planner.values.field import Described, Field, Value, fields_of
+from planner.values.field import Described, Value, fields_of
 from planner.values.message import Message
 
 Read = Callable[[], Any]
@@ -192,12 +193,6 @@ def _number(told: Described, shown: float, old: float | None, step: float) -> tu
 
 def _nines(most: float) -> int:
     return 99_999 if math.isinf(most) else int(10 ** len(str(int(abs(most)))) - 1)
-
-
-def unit_suffix(field: Field) -> str:
-    """Return what stands behind a number of a field, "" for nothing."""
-    unit = "%" if field.percent else translated(Message(field.unit))
-    return f" {unit}" if unit else ""
 
 
 def text_line(shown: str, least: int = 220) -> tuple[QLineEdit, Read]:

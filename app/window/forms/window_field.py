@@ -39,7 +39,7 @@ class MarkField(QWidget):
         self._nothing = nothing
         self.by = choice(self._chosen)
         self.by.setAccessibleName(name)
-        self.minutes = number(0, 527_040, self.changed.emit, self.tr("min"))
+        self.minutes = number(Mark, "minutes", self.changed.emit)
         self.minutes.setAccessibleName(self.tr("{name}: minutes").format(name=name))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -95,7 +95,7 @@ class WindowField(Row):
         self.closes = MarkField(self.tr("Closes"), self.tr("never"))
         self.preparation = choice(self._prepared)
         self.preparation.setAccessibleName(self.tr("Preparation"))
-        self.minutes = number(0, 600, self.changed.emit, self.tr("min"))
+        self.minutes = number(Window, "preparation_minutes", self.changed.emit)
         self.minutes.setAccessibleName(self.tr("Minutes of preparation"))
         self.merges = tick(self.tr("melts into the film below"), self.changed.emit)
         for field in (self.opens, self.best, self.closes):

@@ -16,7 +16,7 @@ from app.window.model_editor.fields import EditorForm
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.keys import StepKey
-from planner.values.step import Tool, Trait
+from planner.values.step import Application, Minutes, Step, Tool, Trait
 
 SAME = ""  # the value of "as it is" in lists
 AS_IS = -1  # and in numbers
@@ -28,21 +28,21 @@ class ManyForm(EditorForm):
     def __init__(self) -> None:
         super().__init__()
         self._spots: tuple[StepKey, ...] = ()
-        tr, unit = self.tr, self.tr("min")
+        tr = self.tr
         self.heading = text("", bold=True, size=1.05)
         self.column.addWidget(self.heading)
         self.column.addWidget(text(tr("What is set here is set in all of them.")))
         as_is = tr("as it is")
-        self.fixed = number(AS_IS, 1440, self._minutes, unit, as_is)
-        self.per_part = number(AS_IS, 1440, self._minutes, unit, as_is)
-        self.per_change = number(AS_IS, 1440, self._minutes, unit, as_is)
-        self.coats = number(0, 20, self._coats, none=as_is)
+        self.fixed = number(Minutes, "fixed", self._minutes, as_is, AS_IS)
+        self.per_part = number(Minutes, "per_part", self._minutes, as_is, AS_IS)
+        self.per_change = number(Minutes, "per_change", self._minutes, as_is, AS_IS)
+        self.coats = number(Application, "coats", self._coats, as_is, 0)
         self.instead = choice(self._instead)
         self.coating = choice(self._coating)
         self.tool = enum_choice(Tool, self._tool)
         self.dries = choice(self._dries)
-        self.split = number(AS_IS, 1440, self._split, unit, as_is)
-        self.look = number(AS_IS, 10_080, self._look, unit, as_is)
+        self.split = number(Step, "split_least", self._split, as_is, AS_IS)
+        self.look = number(Step, "look_in", self._look, as_is, AS_IS)
         self.row(tr("Fixed minutes"), self.fixed, "minutes", "fixed")
         self.row(tr("For each part"), self.per_part, "per_part")
         self.row(tr("For each change of colour"), self.per_change, "per_change")

@@ -203,12 +203,13 @@ class CoatLine(Row):
         self.label = QLabel(f"{number_}")
         self.coating = choice(self.changed.emit)
         self.coating.setAccessibleName(self.tr("Colour {n}").format(n=number_))
-        self.coats = number(1, 20, self.changed.emit)
+        self.coats = number(Application, "coats", self.changed.emit)
         self.coats.setPrefix("× ")
         self.coats.setAccessibleName(self.tr("Coats of colour {n}").format(n=number_))
         self.coats.setToolTip(self.tr("Thin coats, each dried before the next"))
-        self.share = decimal(0, 100, self.changed.emit, "%", self.tr("covers the usual share"))
-        self.share.setDecimals(0)
+        self.share = decimal(
+            Application, "share", self.changed.emit, self.tr("covers the usual share"), 0
+        )
         self.share.setPrefix(self.tr("covers "))
         self.share.setAccessibleName(self.tr("Share covered by colour {n}").format(n=number_))
         self.share.setToolTip(self.tr("How much of its places it covers; usual for the stage"))

@@ -41,6 +41,8 @@ from planner.values.refusal import Refused
 
 USUAL_SIZE = RealSize(length_m=6, width_m=2.5, height_m=2.5)  # a lorry's, about
 
+SIZES = ("length_m", "width_m", "height_m")
+
 
 class ModelForm(EditorForm):
     """Name, scale, date and priority, and real size."""
@@ -57,7 +59,7 @@ class ModelForm(EditorForm):
         self.by, self.target = dated(self._target)
         self.by.setText(tr("Finish by"))
         self.target.setAccessibleName(tr("Date of the model"))
-        self.weight = number(1, 1000, self._weight)
+        self.weight = number(Model, "weight", self._weight)
         self.weight.setToolTip(
             tr("How much a day late of this model weighs against a day of another")
         )
@@ -77,7 +79,7 @@ class ModelForm(EditorForm):
             self._size,
             tr("With the scale, it gives the areas that were not measured"),
         )
-        self.sizes = [decimal(0.01, 1000, self._size, tr("m")) for _ in range(3)]
+        self.sizes = [decimal(RealSize, name, self._size) for name in SIZES]
         self.word = text("")
         self.dry_fit = button(tr("Try them together first"), self._dry_fit)
         self.row(tr("Model"), self.name, "name")
@@ -190,7 +192,7 @@ class PartForm(EditorForm):
         self.holder = line(self._apply, most=120)
         self.holder.setPlaceholderText(tr("none"))
         self.holder.setToolTip(tr("What it is held by while painted: a skewer, a clip, a cork"))
-        self.stands = number(1, 1000, self._apply)
+        self.stands = number(Part, "stands", self._apply)
         self.material = enum_choice(Material, self._apply)
         self.stressed = tick(
             tr("Snaps in under stress"), self._apply, tr("Strong thinner cracks such parts")
@@ -270,11 +272,11 @@ class PlaceForm(EditorForm):
         self._at, self._part, self._place = ModelKey("", ""), "", ""
         self.name = line(self._apply, most=120)
         self.side = enum_choice(Side, self._apply)
-        self.area = decimal(0, 1e6, self._apply, "cm²", tr("by its measures, or its share"))
-        self.detail = decimal(0.1, 5, self._apply)
+        self.area = decimal(Place, "area_cm2", self._apply, tr("by its measures, or its share"))
+        self.detail = decimal(Place, "detail", self._apply)
         self.detail.setSingleStep(0.1)
         self.detail.setToolTip(tr("Raised and recessed detail adds area"))
-        self.share = decimal(0, 5, self._apply, "", tr("none of its own"))
+        self.share = decimal(Place, "share", self._apply, tr("none of its own"))
         self.share.setDecimals(3)
         self.share.setSingleStep(0.01)
         self.share.setToolTip(

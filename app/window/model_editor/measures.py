@@ -25,15 +25,14 @@ class MeasureLine(Row):
     def __init__(self) -> None:
         super().__init__()
         tr = self.tr
-        self.count = number(1, 1000, self.changed.emit)
+        self.count = number(Measure, "count", self.changed.emit)
         self.count.setSuffix(" ×")
         self.count.setAccessibleName(tr("How many such bodies"))
         self.shape = enum_choice(Shape, self._shaped)
         self.shape.setAccessibleName(tr("Shape"))
         names = (tr("Length, or a ball's diameter"), tr("Width or diameter"), tr("Height"))
-        self.sizes = [decimal(0.1, 10_000, self.changed.emit) for _ in names]
+        self.sizes = [decimal(Measure, "length_mm", self.changed.emit) for _ in names]
         for field, name in zip(self.sizes, names, strict=True):
-            field.setDecimals(1)
             field.setAccessibleName(name)
             field.setToolTip(name)
         self.setFocusProxy(self.count)
@@ -45,7 +44,6 @@ class MeasureLine(Row):
         top.addWidget(self.shape, 1)
         top.addWidget(self.cross(tr("Remove this body")))
         for field in self.sizes:
-            field.setSuffix(tr(" mm"))
             below.addWidget(field, 1)
         column.addLayout(top)
         column.addLayout(below)

@@ -28,6 +28,7 @@ from app.window.labels import text
 from app.window.model_editor.fields import EditorForm
 from planner.values.book import Book
 from planner.values.lookup import project_of
+from planner.values.project import Project
 
 
 class Note(QPlainTextEdit):
@@ -87,7 +88,7 @@ class ProjectForm(EditorForm):
         self.from_, self.begins = dated(self._begins)
         self.by.setText(tr("Finish by"))
         self.from_.setText(tr("Not before"))
-        self.weight = number(1, 1000, self._weight)
+        self.weight = number(Project, "weight", self._weight)
         self.weight.setToolTip(
             tr("How much a day late of this project weighs against a day of another")
         )

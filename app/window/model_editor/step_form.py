@@ -81,15 +81,15 @@ class StepForm(EditorForm):
         self.wide(self.coats, "applications", "touches", "places")
 
     def _time(self) -> None:
-        tr, unit = self.tr, self.tr("min")
+        tr = self.tr
         self.title(tr("Minutes at the bench, for each coat"))
-        self.fixed = number(0, 1440, self._apply, unit)
-        self.per_part = number(0, 1440, self._apply, unit)
-        self.per_change = number(0, 1440, self._apply, unit)
+        self.fixed = number(Minutes, "fixed", self._apply)
+        self.per_part = number(Minutes, "per_part", self._apply)
+        self.per_change = number(Minutes, "per_change", self._apply)
         self.row(tr("Fixed"), self.fixed, "minutes", "fixed")
         self.row(tr("For each part"), self.per_part, "per_part")
         self.row(tr("For each change of colour"), self.per_change, "per_change")
-        self.split = number(0, 1440, self._apply, unit, tr("in one go"))
+        self.split = number(Step, "split_least", self._apply, tr("in one go"), 0)
         self.split.setToolTip(tr("Work that can be interrupted: the shortest piece worth starting"))
         self.row(tr("Can be interrupted after"), self.split, "split_least")
 
@@ -115,7 +115,7 @@ class StepForm(EditorForm):
             self.wide(box)
         self.helper = tick(tr("Needs two people"), self._apply)
         self.wide(self.helper, "helper")
-        self.look = number(0, 10_080, self._apply, tr("min"), tr("none"))
+        self.look = number(Step, "look_in", self._apply, tr("none"), 0)
         self.look.setToolTip(tr("Hands are free until then"))
         self.row(tr("Have a look after"), self.look, "look_in")
         self.dries = choice(self._apply)
@@ -124,7 +124,7 @@ class StepForm(EditorForm):
         self.row(tr("Dries in"), self.dries, "dries_in")
         self.row(tr("Or in"), self.or_in, "or_in")
         self.scraped = tick(tr("The faces are scraped to bare plastic"), self._apply)
-        self.stands = number(0, 1000, self._apply, none=tr("as its parts"))
+        self.stands = number(Step, "stands", self._apply, tr("as its parts"), 0)
         self.wide(self.scraped, "scraped")
         self.row(tr("Drying places once joined"), self.stands, "stands")
 

@@ -1489,6 +1489,10 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>&amp;Change the air</source>
+   <translation>Luft &amp;ändern</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -5739,6 +5743,18 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
   </message>
+  <message>
+   <source>From before this stretch</source>
+   <translation>Von vor dieser Bastelzeit</translation>
+  </message>
+  <message>
+   <source>At the bench (B)</source>
+   <translation>Am Basteltisch (B)</translation>
+  </message>
+  <message>
+   <source>One piece of work at a time, in large letters (F11)</source>
+   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
+  </message>
  </context>
  <context>
   <name>Unforeseen</name>
@@ -6275,6 +6291,63 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
+  </message>
+ </context>
+ <context>
+  <name>WorkLine</name>
+  <message>
+   <source>{stage}, part {number} of {count}</source>
+   <translation>{stage}, Teil {number} von {count}</translation>
+  </message>
+  <message>
+   <source>{stage}, coat {coat}</source>
+   <translation>{stage}, Schicht {coat}</translation>
+  </message>
+  <message>
+   <source>{stage} · {model}</source>
+   <translation>{stage} · {model}</translation>
+  </message>
+  <message>
+   <source>{start}, {length}: {heading}. {coats}. {why}</source>
+   <translation>{start}, {length}: {heading}. {coats}. {why}</translation>
+  </message>
+  <message>
+   <source>✓ in the logbook</source>
+   <translation>✓ im Logbuch</translation>
+  </message>
+  <message>
+   <source>begun {time}</source>
+   <translation>begonnen {time}</translation>
+  </message>
+  <message>
+   <source>Done</source>
+   <translation>Fertig</translation>
+  </message>
+  <message>
+   <source>Note in the logbook that this coat is done now</source>
+   <translation>Im Logbuch notieren, dass diese Schicht jetzt fertig ist</translation>
+  </message>
+  <message>
+   <source>Done: {heading}</source>
+   <translation>Fertig: {heading}</translation>
+  </message>
+  <message>
+   <source>Take back: plan it again</source>
+   <translation>Zurücknehmen: wieder planen</translation>
+  </message>
+  <message>
+   <source>Take back: {heading}</source>
+   <translation>Zurücknehmen: {heading}</translation>
+  </message>
+  <message>
+   <source>{place} of {part}</source>
+   <translation>{place} von {part}</translation>
+  </message>
+  <message>
+   <source>{caution}
+Source: {source}</source>
+   <translation>{caution}
+Quelle: {source}</translation>
   </message>
  </context>
  <context>
@@ -17988,6 +18061,50 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Will dry after this</source>
+   <translation>Trocknet danach</translation>
+  </message>
+  <message>
+   <source>{model} ({parts}): {state}, for “{work}”</source>
+   <translation>{model} ({parts}): {state}, für „{work}“</translation>
+  </message>
+  <message>
+   <source>{model} ({parts}): {state}</source>
+   <translation>{model} ({parts}): {state}</translation>
+  </message>
+  <message>
+   <source>{coating} ({parts}), {tool}</source>
+   <translation>{coating} ({parts}), {tool}</translation>
+  </message>
+  <message>
+   <source>{coating}, {tool}</source>
+   <translation>{coating}, {tool}</translation>
+  </message>
+  <message>
+   <source>Tonight</source>
+   <translation>Heute Abend</translation>
+  </message>
+  <message>
+   <source>Next at the bench</source>
+   <translation>Nächstes am Basteltisch</translation>
+  </message>
+  <message>
+   <source>Today</source>
+   <translation>Heute</translation>
+  </message>
+  <message>
+   <source>{place}: {temperature}, {humidity:.0f} % RH</source>
+   <translation>{place}: {temperature}, {humidity:.0f} % r. F.</translation>
+  </message>
+  <message>
+   <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
+   <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
   </message>
  </context>
 </TS>

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections import Counter
+from enum import StrEnum
 from pathlib import Path
 from string import Formatter
 
@@ -15,7 +16,10 @@ from app.window.translations import __main__ as tool
 from app.window.translations import catalogue, extract, values
 from planner.sequences.built_in import ALL
 from planner.sequences.references import ALSO_CALLED
+from planner.values.book import Book
 from planner.values.coating import Family
+from planner.values.field import fields_of, values_within
+from planner.values.room import Movement
 
 GERMAN = catalogue.HERE / "tackfree_de.ts"
 WINDOW = Path(extract.WINDOW)
@@ -54,6 +58,10 @@ def test_the_extractor_reads_what_tr_stands_for() -> None:
     source = """
 from app.window import words
 from app.window.words import tr
+from planner.values.book import Book
+from planner.values.coating import Family
+from planner.values.field import fields_of, values_within
+from planner.values.room import Movement
 
 PLAIN = tr("of the module")
 
@@ -99,12 +107,26 @@ def test_no_text_of_the_window_escapes_the_extractor(texts: extract.Texts, calls
 
 def test_every_context_of_values_is_listed(texts: extract.Texts, calls) -> None:
     """`translate("context", value)` is in no text; its context must be among the values."""
-    places = {"translate": 0, "enum_choice": 1}
-    contexts = [args[places[name]] for name, args in calls if name in places and len(args) > 1]
+    contexts = [args[0] for name, args in calls if name == "translate" and len(args) > 1]
     used = {str(context.value) for context in contexts if isinstance(context, ast.Constant)}
-    assert {"stage", "family", "shape"} <= used
+    assert {"stage", "family", "colour"} <= used
     assert used <= set(values.values_shown()) | set(texts)
-    assert set(values.ENUMERATIONS) <= used
+
+
+def test_every_enumeration_that_a_form_offers_has_words(calls) -> None:
+    """By the fields of the values that forms show, and by the lists that are made of one."""
+    listed = {kind for kinds in values.ENUMERATIONS.values() for kind in kinds}
+    offered = {
+        told.kind
+        for value in values_within(Book)
+        for told in fields_of(value).values()
+        if told.field.title and isinstance(told.kind, type) and issubclass(told.kind, StrEnum)
+    }
+    assert {Family, Movement} <= offered
+    assert offered <= listed
+    named = {ast.unparse(args[0]) for name, args in calls if name == "enum_choice"}
+    assert {"Shape", "Stage"} <= named
+    assert named <= {kind.__name__ for kind in listed}
 
 
 def test_values_are_whole(german: catalogue.Catalogue) -> None:
