@@ -1489,10 +1489,6 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
-  <message>
-   <source>&amp;Change the air</source>
-   <translation>Luft &amp;ändern</translation>
-  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -3291,10 +3287,6 @@ Quelle: {source}</translation>
  <context>
   <name>ManyForm</name>
   <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
-  <message>
    <source>What is set here is set in all of them.</source>
    <translation>Was hier gesetzt wird, gilt für alle gewählten.</translation>
   </message>
@@ -3402,10 +3394,6 @@ Quelle: {source}</translation>
  <context>
   <name>MarkField</name>
   <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
-  <message>
    <source>{name}: minutes</source>
    <translation>{name}: Minuten</translation>
   </message>
@@ -3443,10 +3431,6 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
-  </message>
-  <message>
-   <source> mm</source>
-   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3597,10 +3581,6 @@ Quelle: {source}</translation>
   <message>
    <source>With the scale, it gives the areas that were not measured</source>
    <translation>Daraus und aus dem Maßstab folgen die nicht gemessenen Flächen</translation>
-  </message>
-  <message>
-   <source>m</source>
-   <translation>m</translation>
   </message>
   <message>
    <source>Try them together first</source>
@@ -5195,10 +5175,6 @@ in {length}</translation>
    <translation>Farben und Stellen</translation>
   </message>
   <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
-  <message>
    <source>Minutes at the bench, for each coat</source>
    <translation>Minuten am Tisch, je Schicht</translation>
   </message>
@@ -5743,18 +5719,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
   </message>
-  <message>
-   <source>From before this stretch</source>
-   <translation>Von vor dieser Bastelzeit</translation>
-  </message>
-  <message>
-   <source>At the bench (B)</source>
-   <translation>Am Basteltisch (B)</translation>
-  </message>
-  <message>
-   <source>One piece of work at a time, in large letters (F11)</source>
-   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
-  </message>
  </context>
  <context>
   <name>Unforeseen</name>
@@ -6050,10 +6014,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Vorbereitung</translation>
   </message>
   <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
-  <message>
    <source>Minutes of preparation</source>
    <translation>Minuten Vorbereitung</translation>
   </message>
@@ -6291,63 +6251,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
- </context>
- <context>
-  <name>WorkLine</name>
-  <message>
-   <source>{stage}, part {number} of {count}</source>
-   <translation>{stage}, Teil {number} von {count}</translation>
-  </message>
-  <message>
-   <source>{stage}, coat {coat}</source>
-   <translation>{stage}, Schicht {coat}</translation>
-  </message>
-  <message>
-   <source>{stage} · {model}</source>
-   <translation>{stage} · {model}</translation>
-  </message>
-  <message>
-   <source>{start}, {length}: {heading}. {coats}. {why}</source>
-   <translation>{start}, {length}: {heading}. {coats}. {why}</translation>
-  </message>
-  <message>
-   <source>✓ in the logbook</source>
-   <translation>✓ im Logbuch</translation>
-  </message>
-  <message>
-   <source>begun {time}</source>
-   <translation>begonnen {time}</translation>
-  </message>
-  <message>
-   <source>Done</source>
-   <translation>Fertig</translation>
-  </message>
-  <message>
-   <source>Note in the logbook that this coat is done now</source>
-   <translation>Im Logbuch notieren, dass diese Schicht jetzt fertig ist</translation>
-  </message>
-  <message>
-   <source>Done: {heading}</source>
-   <translation>Fertig: {heading}</translation>
-  </message>
-  <message>
-   <source>Take back: plan it again</source>
-   <translation>Zurücknehmen: wieder planen</translation>
-  </message>
-  <message>
-   <source>Take back: {heading}</source>
-   <translation>Zurücknehmen: {heading}</translation>
-  </message>
-  <message>
-   <source>{place} of {part}</source>
-   <translation>{place} von {part}</translation>
-  </message>
-  <message>
-   <source>{caution}
-Source: {source}</source>
-   <translation>{caution}
-Quelle: {source}</translation>
   </message>
  </context>
  <context>
@@ -18061,50 +17964,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Drying now</source>
-   <translation>Trocknet jetzt</translation>
-  </message>
-  <message>
-   <source>Will dry after this</source>
-   <translation>Trocknet danach</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}, for “{work}”</source>
-   <translation>{model} ({parts}): {state}, für „{work}“</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}</source>
-   <translation>{model} ({parts}): {state}</translation>
-  </message>
-  <message>
-   <source>{coating} ({parts}), {tool}</source>
-   <translation>{coating} ({parts}), {tool}</translation>
-  </message>
-  <message>
-   <source>{coating}, {tool}</source>
-   <translation>{coating}, {tool}</translation>
-  </message>
-  <message>
-   <source>Tonight</source>
-   <translation>Heute Abend</translation>
-  </message>
-  <message>
-   <source>Next at the bench</source>
-   <translation>Nächstes am Basteltisch</translation>
-  </message>
-  <message>
-   <source>Today</source>
-   <translation>Heute</translation>
-  </message>
-  <message>
-   <source>{place}: {temperature}, {humidity:.0f} % RH</source>
-   <translation>{place}: {temperature}, {humidity:.0f} % r. F.</translation>
-  </message>
-  <message>
-   <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
-   <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
   </message>
  </context>
 </TS>
