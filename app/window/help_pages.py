@@ -55,6 +55,17 @@ def page(parent: QWidget, name: str, title: str) -> QDialog:
     return _show(parent, title, body, PAGE_WIDE if lines else WIDE)
 
 
+def bench_mode(parent: QWidget, lines: Lines) -> QDialog:
+    """Say what the bench mode is for, and its keys."""
+    told = words.tr(
+        "One piece of work at a time. A tile is a place: its number ticks it; Space notes the "
+        "whole job."
+    )
+    area = _table(parent, words.tr("Bench mode"), lines)
+    area.layout().insertWidget(1, text(told))  # type: ignore[union-attr]
+    return area
+
+
 def trade_words(parent: QWidget) -> QDialog:
     """Say what stages, drying states and varnishes mean, and words of our own."""
     lines: Lines = [(words.stage_word(stage), stage_meaning(stage)) for stage in Stage]

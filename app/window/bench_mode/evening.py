@@ -114,6 +114,11 @@ class Evening(QObject):
         """The job after it."""
         return self._at(1)
 
+    @property
+    def looked_for(self) -> bool:
+        """Tell whether the job on screen is not the next, for somebody looks at others."""
+        return self._place(self.jobs) > 0
+
     def _at(self, by: int) -> Job | None:
         jobs = self.jobs
         at = self._place(jobs) + by

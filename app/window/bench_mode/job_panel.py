@@ -9,12 +9,13 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.window import reasons, words
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
-from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, PlaceLine, Swatch, Warn, big
+from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, Swatch, Warn, big
 from app.window.bench_mode.loads import others, served
+from app.window.bench_mode.place_tiles import TileFace, tiles
 from app.window.message_translation import title, translated
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
-from app.window.run_sheet_notes_words import marks_of, one_first_words, taker_when
+from app.window.run_sheet_notes_words import marks_of, one_first_words, other_words, taker_when
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.quantity import Load, fill
@@ -79,23 +80,61 @@ def one_line(job: Job) -> str:
 
 
 def face(picture: PlanSnapshot, job: Job, look: Look, *, now: int, page: int) -> QWidget:
-    """Return the whole of a job: what, on what, with what, and where to take care."""
+    """Return the whole of a job: what, on what, with what, where to take care, and its places."""
     holder = QWidget()
-    line = QHBoxLayout(holder)
-    line.setContentsMargins(0, 0, 0, 0)
+    whole = QVBoxLayout(holder)
+    whole.setContentsMargins(0, 0, 0, 0)
+    whole.setSpacing(look.pixels(12))
+    line = QHBoxLayout()
     line.setSpacing(look.pixels(30))
     left = QVBoxLayout()
     left.setSpacing(look.pixels(6))
     row = job.row
     if isinstance(row, WorkRow):
         _work(left, picture, job, row, look, now)
+        right: QWidget | None = _care(picture, row, look, now)
     else:
         _set_up(left, picture, row, look, now)
+        right = _takers(picture, job, look)
     left.addStretch(1)
-    line.addLayout(left, 60)
-    right = _places(job, look, page) if job.places else _takers(picture, job, look)
+    line.addLayout(left, 55)
     if right is not None:
-        line.addWidget(right, 40)
+        line.addWidget(right, 45)
+    whole.addLayout(line, 1)
+    if job.places:
+        whole.addWidget(_places(job, look, page))
+    return holder
+
+
+def waiting_face(picture: PlanSnapshot, job: Job, look: Look, *, now: int) -> QWidget:
+    """Return what can be done while the next job has to wait, and what is next."""
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(look.pixels(8))
+    found = picture.beside.others[:OTHERS_SHOWN]
+    if found:
+        column.addWidget(look.label(words.tr("Meanwhile you can (A):"), PLAIN, bold=True))
+        for other in found:
+            name = words.capital(reasons.key_name(other.key))
+            column.addWidget(look.label(name, LARGE))
+            told = other_words(other, picture.zone, now)
+            column.addWidget(look.label(told, SMALL, colour="soft"))
+    else:
+        told = words.tr("Nothing else is ready until then; O notes what you do nevertheless.")
+        column.addWidget(look.label(told, PLAIN))
+    at = words.clock(job.row.start, picture.zone)
+    then = words.tr("At {time}: {job}").format(time=at, job=one_line(job))
+    column.addSpacing(look.pixels(12))
+    column.addWidget(look.label(then, PLAIN, bold=True, colour="drying_word"))
+    row = job.row
+    if isinstance(row, WorkRow):
+        why = reasons.reason_sentence(row.reason, picture.zone, now)
+        column.addWidget(look.label(why, SMALL, colour="soft"))
+    elif row.kind is not BenchKind.CLEAN:
+        why = words.tr("Not before {time}, or it would stand too long.").format(time=at)
+        column.addWidget(look.label(why, SMALL, colour="soft"))
+    column.addStretch(1)
     return holder
 
 
@@ -115,12 +154,25 @@ def _work(
             time=words.clock(row.start, picture.zone), why=why
         )
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
-    for told in marks_of(row, picture.beside, picture.zone, now):
+
+
+def _care(picture: PlanSnapshot, row: WorkRow, look: Look, now: int) -> QWidget | None:
+    """Return what the marks of the work ask for, and its cautions; None where there is nothing."""
+    marks = marks_of(row, picture.beside, picture.zone, now)
+    if not marks and not row.cautions:
+        return None
+    holder = QWidget()
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(look.pixels(6))
+    for told in marks:
         column.addWidget(look.label(told, SMALL, colour="drying_word", bold=True))
     for caution in row.cautions[:CAUTIONS_SHOWN]:
         column.addWidget(_caution(caution, look))
     if row.cautions:
         column.addWidget(look.label(words.tr(LAST_WORD), SMALL, colour="soft"))
+    column.addStretch(1)
+    return holder
 
 
 def _with(picture: PlanSnapshot, row: WorkRow, begun: int | None) -> str:
@@ -255,28 +307,40 @@ def _takers(picture: PlanSnapshot, job: Job, look: Look) -> QWidget | None:
 
 
 def _places(job: Job, look: Look, page: int) -> QWidget:
-    """Return one page of places to tick off, each with its key."""
+    """Return one page of places as tiles, each with its key."""
     holder = QWidget()
     column = QVBoxLayout(holder)
     column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(0)
+    column.setSpacing(look.pixels(4))
     count = len(job.places)
     form = words.tr("{done} of {count} places")
     if count == 1:
         form = words.tr("{done} of 1 place")
-    done = form.format(done=len(job.ticked & set(job.places)), count=count)
-    column.addWidget(look.label(done, SMALL, colour="soft"))
+    told = form.format(done=len(job.ticked & set(job.places)), count=count)
+    if count > KEYS_FOR_PLACES:
+        told = words.tr("{told} · {more}").format(told=told, more=words.tr("0: the other places"))
+    column.addWidget(look.label(told, SMALL, colour="soft"))
     shown = job.places[page * KEYS_FOR_PLACES : (page + 1) * KEYS_FOR_PLACES]
+    following = next((place for place in job.places if place not in job.ticked), "")
+    row = job.work
+    assert row is not None
+    swatches = {place: coat.swatch for coat in row.coats for place in coat.places}
+    faces = []
     for number, place in enumerate(shown, start=1):
         part, _, spot = place.partition("/")
-        line = PlaceLine(
-            look.colours, look.scale, str(number), spot, on=place in job.ticked, part=part
+        faces.append(
+            TileFace(
+                key=str(number),
+                name=spot or part,
+                part=part if spot else "",
+                on=place in job.ticked,
+                following=place == following,
+                swatch=swatches.get(place, ""),
+                tool=row.tool,
+                stage=row.stage,
+            )
         )
-        column.addWidget(line)
-    if count > KEYS_FOR_PLACES:
-        more = words.tr("0: the other places")
-        column.addWidget(look.label(more, SMALL, colour="drying_word"))
-    column.addStretch(1)
+    column.addWidget(tiles(look.colours, look.scale, faces))
     return holder
 
 

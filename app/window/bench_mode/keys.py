@@ -99,6 +99,25 @@ def deed_word(deed: Deed) -> str:
     return told[deed]
 
 
+MAIN = (Deed.DONE, Deed.PLACE, Deed.BEGIN, Deed.TACKY, Deed.NOT_NOW, Deed.BACK, Deed.OTHER)
+MAIN_SHOWN = 4  # and Esc; the rest stands behind the question mark
+
+
+def main_deeds(deeds: list[Deed]) -> list[Deed]:
+    """Return the few whose keys are shown unasked; there are others."""
+    found = [deed for deed in MAIN if deed in deeds][:MAIN_SHOWN]
+    return [*found, Deed.LEAVE]
+
+
+def key_lines() -> list[tuple[str, str]]:
+    """Return every key of the bench mode with what it does."""
+    return [
+        *of_deeds(list(Deed)),
+        ("?", words.tr("all keys, or the usual five")),
+        ("F1", words.tr("what the keys do")),
+    ]
+
+
 def caps(shown: list[tuple[str, str]], colours: Colours, scale: float) -> QWidget:
     """Return a row of key caps, broken where it is full."""
     holder = QWidget()

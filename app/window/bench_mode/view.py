@@ -6,13 +6,13 @@ from PySide6.QtCore import QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from app.window import words
+from app.window import help_pages, words
 from app.window.bench_mode.choice_prompt import Asked, asked_face
 from app.window.bench_mode.closing_words import nothing_left
 from app.window.bench_mode.evening import Evening
-from app.window.bench_mode.job_panel import Look, face, heading, one_line
+from app.window.bench_mode.job_panel import Look, face, heading, one_line, waiting_face
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
-from app.window.bench_mode.keys import BY_KEY, Deed, caps, of_deeds
+from app.window.bench_mode.keys import BY_KEY, Deed, caps, key_lines, main_deeds, of_deeds
 from app.window.bench_mode.large_text import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
 from app.window.bench_mode.strip import StretchStrip
 from app.window.bench_mode.text_fitting import height_of, scrolling
@@ -28,7 +28,13 @@ from planner.evening.looks import LookFor
 TICK_MS = 1000
 DUE = 26  # letters of what has come [pixels]
 SHARES = (1.0, 0.94, 0.88, 0.82, 0.76)  # letters shrink rather than leave words out
+WAIT_HEADED = 10  # from this wait on it stands at the head [min]
 WAIT_TOLD = 5  # a shorter wait is no time for other work [min]
+OTHER_KEYS = (
+    Qt.KeyboardModifier.ControlModifier
+    | Qt.KeyboardModifier.AltModifier
+    | Qt.KeyboardModifier.MetaModifier
+)
 DIGITS = range(Qt.Key.Key_0.value, Qt.Key.Key_9.value + 1)
 
 
@@ -57,6 +63,7 @@ class BenchMode(QWidget):
         self.said = ""
         self.field: QLineEdit | None = None
         self._page = 0
+        self._all_keys = False
         self._shown_at = -1
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -137,7 +144,15 @@ class BenchMode(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Do what a key stands for."""
         key = Qt.Key(event.key())
-        if self.asked is not None:
+        if event.modifiers() & OTHER_KEYS:
+            event.ignore()  # Ctrl+1 goes to a room elsewhere, and here it is no tick
+            return
+        if key is Qt.Key.Key_F1:
+            help_pages.bench_mode(self, key_lines())
+        elif key is Qt.Key.Key_Question and self.asked is None:
+            self._all_keys = not self._all_keys
+            self._build()
+        elif self.asked is not None:
             self._answer(self.asked, key)
         elif key in BY_KEY:
             self._do(BY_KEY[key], key)
@@ -279,7 +294,18 @@ class BenchMode(QWidget):
     def _title(self) -> str:
         if self.asked is not None:
             return self.asked.title
+        wait = self._waits()
+        if wait:
+            return self.tr("Wait {length}").format(length=words.span(wait))
         return heading(self.job) if self.job else self.tr("Nothing is left to do")
+
+    def _waits(self) -> int:
+        """Return how long the next job has to wait though the session runs, else 0 [min]."""
+        job, picture, now = self.job, self.evening.picture, self._session.now
+        if job is None or picture is None or job.begun is not None or self.evening.looked_for:
+            return 0
+        wait = job.row.start - now
+        return wait if wait >= WAIT_HEADED and picture.sheet.interval.start <= now else 0
 
     def _left(self, look: Look) -> QVBoxLayout:
         """Return the minutes left, and below them the end of the stretch."""
@@ -316,6 +342,9 @@ class BenchMode(QWidget):
                 self.field.returnPressed.connect(self._take_typed)
         elif self.job is not None:
             now = self._session.now
+            if self._waits():
+                column.addWidget(waiting_face(picture, self.job, look, now=now))
+                return holder
             column.addWidget(face(picture, self.job, look, now=now, page=self._page))
         else:
             for told in nothing_left(picture, self._session.now):
@@ -355,7 +384,7 @@ class BenchMode(QWidget):
         told = []
         job = self.job
         wait = job.row.start - now if job and job.begun is None else 0
-        if wait >= WAIT_TOLD and picture.beside.others:
+        if wait >= WAIT_TOLD and picture.beside.others and not self._waits():
             text = self.tr("{length} until then: A shows what else is ready")
             told.append((text.format(length=words.span(wait)), False))
         look = self.evening.next_look
@@ -371,7 +400,10 @@ class BenchMode(QWidget):
     def _caps(self) -> list[tuple[str, str]]:
         asked = self.asked
         if asked is None:
-            return of_deeds(self.evening.deeds())
+            deeds = self.evening.deeds()
+            if self._all_keys:
+                return [*of_deeds(deeds), ("?", self.tr("fewer keys"))]
+            return [*of_deeds(main_deeds(deeds)), ("?", self.tr("all keys"))]
         shown = []
         if asked.lines:
             last = min(9, len(asked.lines))

@@ -485,6 +485,18 @@
    <source>back</source>
    <translation>zurück</translation>
   </message>
+  <message>
+   <source>Wait {length}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fewer keys</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>all keys</source>
+   <translation type="unfinished" />
+  </message>
  </context>
  <context>
   <name>BenchTimeView</name>
@@ -1488,6 +1500,10 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>&amp;Change the air</source>
+   <translation>Luft &amp;ändern</translation>
   </message>
  </context>
  <context>
@@ -3390,6 +3406,10 @@ Quelle: {source}</translation>
    <source>no</source>
    <translation>nein</translation>
   </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
  </context>
  <context>
   <name>MarkField</name>
@@ -3404,6 +3424,10 @@ Quelle: {source}</translation>
   <message>
    <source>after minutes at 23 °C, 50 %</source>
    <translation>nach Minuten bei 23 °C, 50 %</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -3431,6 +3455,10 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
+  </message>
+  <message>
+   <source> mm</source>
+   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3617,6 +3645,10 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
+  </message>
+  <message>
+   <source>m</source>
+   <translation>m</translation>
   </message>
  </context>
  <context>
@@ -5290,6 +5322,10 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -5719,6 +5755,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
   </message>
+  <message>
+   <source>{length} free: nothing is ready sooner</source>
+   <translation>{length} frei: Früher ist nichts bereit</translation>
+  </message>
  </context>
  <context>
   <name>Unforeseen</name>
@@ -6036,6 +6076,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>first</source>
    <translation>erst</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -17964,6 +18008,38 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>Meanwhile you can (A):</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At {time}: {job}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{told} · {more}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>all keys, or the usual five</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what the keys do</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>One piece of work at a time. A tile is a place: its number ticks it; Space notes the whole job.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bench mode</source>
+   <translation type="unfinished" />
   </message>
  </context>
 </TS>
