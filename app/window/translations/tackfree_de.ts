@@ -487,15 +487,15 @@
   </message>
   <message>
    <source>Wait {length}</source>
-   <translation type="unfinished" />
+   <translation>Warten: {length}</translation>
   </message>
   <message>
    <source>fewer keys</source>
-   <translation type="unfinished" />
+   <translation>weniger Tasten</translation>
   </message>
   <message>
    <source>all keys</source>
-   <translation type="unfinished" />
+   <translation>alle Tasten</translation>
   </message>
  </context>
  <context>
@@ -18011,35 +18011,35 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>Meanwhile you can (A):</source>
-   <translation type="unfinished" />
+   <translation>Inzwischen geht (A):</translation>
   </message>
   <message>
    <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
-   <translation type="unfinished" />
+   <translation>Bis dahin ist nichts anderes bereit; O notiert, was Sie trotzdem tun.</translation>
   </message>
   <message>
    <source>At {time}: {job}</source>
-   <translation type="unfinished" />
+   <translation>Um {time}: {job}</translation>
   </message>
   <message>
    <source>{told} · {more}</source>
-   <translation type="unfinished" />
+   <translation>{told} · {more}</translation>
   </message>
   <message>
    <source>all keys, or the usual five</source>
-   <translation type="unfinished" />
+   <translation>alle Tasten oder die üblichen fünf</translation>
   </message>
   <message>
    <source>what the keys do</source>
-   <translation type="unfinished" />
+   <translation>was die Tasten tun</translation>
   </message>
   <message>
    <source>One piece of work at a time. A tile is a place: its number ticks it; Space notes the whole job.</source>
-   <translation type="unfinished" />
+   <translation>Eine Arbeit nach der anderen. Eine Kachel ist eine Stelle: ihre Nummer hakt sie ab; die Leertaste trägt die ganze Arbeit ein.</translation>
   </message>
   <message>
    <source>Bench mode</source>
-   <translation type="unfinished" />
+   <translation>Werkbankmodus</translation>
   </message>
  </context>
 </TS>
