@@ -18039,7 +18039,7 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   </message>
   <message>
    <source>Bench mode</source>
-   <translation>Werkbankmodus</translation>
+   <translation>Basteltisch-Ansicht</translation>
   </message>
  </context>
 </TS>
