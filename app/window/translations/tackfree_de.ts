@@ -430,6 +430,10 @@
    <translation>Es ist nichts mehr zu tun</translation>
   </message>
   <message>
+   <source>Wait {length}</source>
+   <translation>Warten: {length}</translation>
+  </message>
+  <message>
    <source>no bench time</source>
    <translation>keine Bastelzeit</translation>
   </message>
@@ -458,6 +462,14 @@
    <translation>Noch {length} zum Aufräumen: C ist der Blick zum Schluss</translation>
   </message>
   <message>
+   <source>fewer keys</source>
+   <translation>weniger Tasten</translation>
+  </message>
+  <message>
+   <source>all keys</source>
+   <translation>alle Tasten</translation>
+  </message>
+  <message>
    <source>1–{n}</source>
    <translation>1–{n}</translation>
   </message>
@@ -484,18 +496,6 @@
   <message>
    <source>back</source>
    <translation>zurück</translation>
-  </message>
-  <message>
-   <source>Wait {length}</source>
-   <translation>Warten: {length}</translation>
-  </message>
-  <message>
-   <source>fewer keys</source>
-   <translation>weniger Tasten</translation>
-  </message>
-  <message>
-   <source>all keys</source>
-   <translation>alle Tasten</translation>
   </message>
  </context>
  <context>
@@ -1500,10 +1500,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Change the air</source>
-   <translation>Luft &amp;ändern</translation>
   </message>
  </context>
  <context>
@@ -3406,10 +3402,6 @@ Quelle: {source}</translation>
    <source>no</source>
    <translation>nein</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>MarkField</name>
@@ -3424,10 +3416,6 @@ Quelle: {source}</translation>
   <message>
    <source>after minutes at 23 °C, 50 %</source>
    <translation>nach Minuten bei 23 °C, 50 %</translation>
-  </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -3455,10 +3443,6 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
-  </message>
-  <message>
-   <source> mm</source>
-   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3645,10 +3629,6 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
-   <source>m</source>
-   <translation>m</translation>
   </message>
  </context>
  <context>
@@ -5322,10 +5302,6 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -5755,10 +5731,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
   </message>
-  <message>
-   <source>{length} free: nothing is ready sooner</source>
-   <translation>{length} frei: Früher ist nichts bereit</translation>
-  </message>
  </context>
  <context>
   <name>Unforeseen</name>
@@ -6076,10 +6048,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>first</source>
    <translation>erst</translation>
-  </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -15234,6 +15202,22 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{work} · {about}</translation>
   </message>
   <message>
+   <source>Meanwhile you can (A):</source>
+   <translation>Inzwischen geht (A):</translation>
+  </message>
+  <message>
+   <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
+   <translation>Bis dahin ist nichts anderes bereit; O notiert, was Sie trotzdem tun.</translation>
+  </message>
+  <message>
+   <source>At {time}: {job}</source>
+   <translation>Um {time}: {job}</translation>
+  </message>
+  <message>
+   <source>Not before {time}, or it would stand too long.</source>
+   <translation>Nicht vor {time}, sonst stünde es zu lange.</translation>
+  </message>
+  <message>
    <source>from {time}: {why}</source>
    <translation>ab {time}: {why}</translation>
   </message>
@@ -15286,10 +15270,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Von Hand</translation>
   </message>
   <message>
-   <source>Not before {time}, or it would stand too long.</source>
-   <translation>Nicht vor {time}, sonst stünde es zu lange.</translation>
-  </message>
-  <message>
    <source>before {work}</source>
    <translation>vor {work}</translation>
   </message>
@@ -15324,6 +15304,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{done} of 1 place</source>
    <translation>{done} von 1 Stelle</translation>
+  </message>
+  <message>
+   <source>{told} · {more}</source>
+   <translation>{told} · {more}</translation>
   </message>
   <message>
    <source>0: the other places</source>
@@ -15406,8 +15390,24 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>verlassen</translation>
   </message>
   <message>
+   <source>all keys, or the usual five</source>
+   <translation>alle Tasten oder die üblichen fünf</translation>
+  </message>
+  <message>
+   <source>what the keys do</source>
+   <translation>was die Tasten tun</translation>
+  </message>
+  <message>
    <source>Space</source>
    <translation>Leertaste</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>not yet</source>
+   <translation>noch nicht</translation>
   </message>
   <message>
    <source>it looks good without</source>
@@ -16362,6 +16362,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Umschalt+F1 zeigt alle Tasten.</translation>
   </message>
   <message>
+   <source>One piece of work at a time. A tile is a place: its number ticks it; Space notes the whole job.</source>
+   <translation>Eine Arbeit nach der anderen. Eine Kachel ist eine Stelle: ihre Nummer hakt sie ab; die Leertaste trägt die ganze Arbeit ein.</translation>
+  </message>
+  <message>
+   <source>Bench mode</source>
+   <translation>Basteltisch-Ansicht</translation>
+  </message>
+  <message>
    <source>Words</source>
    <translation>Wörter</translation>
   </message>
@@ -17166,10 +17174,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{n} Versuche sind hier misslungen; lassen Sie es bis {time} in Ruhe.</translation>
   </message>
   <message>
-   <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
    <source>after “{step}”</source>
    <translation>nach „{step}“</translation>
   </message>
@@ -17630,10 +17634,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>hielt</translation>
   </message>
   <message>
-   <source>not yet</source>
-   <translation>noch nicht</translation>
-  </message>
-  <message>
    <source>By {answers} it takes {factor:.2f} times its stated times ({low:.2f} to {high:.2f}), surely {doubt:.2f} times the likely; the book reckons with {now:.2f}.</source>
    <translation>Nach {answers} braucht sie das {factor:.2f}-Fache ihrer angegebenen Zeiten ({low:.2f} bis {high:.2f}), sicher das {doubt:.2f}-Fache der wahrscheinlichen; das Buch rechnet mit {now:.2f}.</translation>
   </message>
@@ -18008,38 +18008,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Meanwhile you can (A):</source>
-   <translation>Inzwischen geht (A):</translation>
-  </message>
-  <message>
-   <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
-   <translation>Bis dahin ist nichts anderes bereit; O notiert, was Sie trotzdem tun.</translation>
-  </message>
-  <message>
-   <source>At {time}: {job}</source>
-   <translation>Um {time}: {job}</translation>
-  </message>
-  <message>
-   <source>{told} · {more}</source>
-   <translation>{told} · {more}</translation>
-  </message>
-  <message>
-   <source>all keys, or the usual five</source>
-   <translation>alle Tasten oder die üblichen fünf</translation>
-  </message>
-  <message>
-   <source>what the keys do</source>
-   <translation>was die Tasten tun</translation>
-  </message>
-  <message>
-   <source>One piece of work at a time. A tile is a place: its number ticks it; Space notes the whole job.</source>
-   <translation>Eine Arbeit nach der anderen. Eine Kachel ist eine Stelle: ihre Nummer hakt sie ab; die Leertaste trägt die ganze Arbeit ein.</translation>
-  </message>
-  <message>
-   <source>Bench mode</source>
-   <translation>Basteltisch-Ansicht</translation>
   </message>
  </context>
 </TS>
