@@ -25,11 +25,13 @@ from planner.evening import advice, alternatives, closing_check, missed_closings
 from planner.evening.advice import rest, silvering
 from planner.evening.alternatives import instead, leaves_time, takers
 from planner.evening.closing_evening import summary
+from planner.evening.film_brake import Miss, unready
 from planner.evening.laid_before import StageReached, laid_before
 from planner.evening.last_coat_brake import braked
 from planner.evening.logged_films import laid
 from planner.evening.looks import LookFor, look_for, looks
 from planner.evening.missed_closings import Remedy
+from planner.evening.other_work import OtherWork, PaintedModel, noted
 from planner.evening.skipped_steps import skipped
 from planner.evening.split_steps import fresh, must_follow
 from planner.schedule.greedy import plan_book
@@ -37,7 +39,7 @@ from planner.tonight import run_sheet
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mark, State, Window
-from planner.values.gear import Cleaned
+from planner.values.gear import Airbrush, Cleaned, Gear
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import Placement
 from planner.values.project import Event, Happened, Logged, Pin
@@ -384,3 +386,64 @@ def test_an_evening_leaves_what_was_ended_in_it_in_the_order_of_time():
 
     assert ended("18:50") == ["b", "c", "a"]
     assert ended("18:49") == ["b", "c"]
+
+
+# -- the brake on wet films ------------------------------------------------------------------------
+
+
+def begun(**base: object) -> Book:
+    """Return a book whose base was laid from 18:00 to 18:10, and a coat to come."""
+    log = (Logged(model="cart", step="base", start=when("18:00"), end=when("18:10")),)
+    steps = paint("base", "hull/deck", **base), paint("top", "hull/deck", coat="green")  # type: ignore[arg-type]
+    return book(*steps, log=log)
+
+
+def test_the_brake_tells_how_many_minutes_too_early_a_coat_is():
+    """Ready at its late minute: then nothing is told, and a minute before one minute is."""
+    of = begun()
+    opens = ready(of, "sand", State.DRY_TO_RECOAT, at("18:10"))
+    assert unready(of, key("top"), opens) == ()
+    for early in (1, 10):
+        (film,) = unready(of, key("top"), opens - early)
+        assert (film.side, film.off, film.ready, film.state) == (
+            Miss.EARLY,
+            early,
+            opens,
+            State.DRY_TO_RECOAT,
+        )
+
+
+def test_the_brake_tells_of_what_is_never_ready():
+    """In the fog, at 100 % RH, no water leaves a film."""
+    (film,) = unready(begun(dries_in="fog"), key("top"), at("3/18:00"))
+    assert (film.side, film.off, film.ready) == (Miss.EARLY, None, None)
+
+
+@pytest.mark.parametrize(
+    ("bound", "start", "end", "late"),
+    [
+        (Bound.START, "18:59", None, None),
+        (Bound.START, "19:00", None, 0),
+        (Bound.START, "19:05", None, 5),
+        (Bound.END, "18:50", "19:00", None),
+        (Bound.END, "18:50", "19:01", 1),
+    ],
+)
+def test_the_brake_tells_of_a_window_that_has_closed(bound, start, end, late):
+    """Definition 7: from 19:00 on it is too late to begin, and after 19:00 to end."""
+    of = closing(bound)
+    found = unready(of, key("press"), at(start), None if end is None else at(end))
+    assert [film.side for film in found] == ([] if late is None else [Miss.LATE])
+    assert [film.closed for film in found] == ([] if late is None else [at("19:00")])
+
+
+@pytest.mark.parametrize(("names", "airbrush"), [(("fine",), "fine"), (("fine", "wide"), "")])
+def test_what_else_was_sprayed_was_sprayed_with_the_only_airbrush_there_is(names, airbrush):
+    of = book(spray("base", "hull/deck"))
+    of = replace(of, gear=Gear(airbrushes=tuple(Airbrush(name=name) for name in names)))
+    work_done = OtherWork("sand", (PaintedModel("batch", "cart", ("hull/deck",)),))
+    done, keys = noted(of, work_done, at("18:30"))
+    assert keys == (key("base"),)
+    (fact,) = done.projects[0].log
+    assert fact.airbrush == airbrush
+    assert fact.end == when("18:30")
