@@ -47,7 +47,8 @@ class RealKeys:
 
     def keyClick(self, widget: QWidget, key: Qt.Key) -> None:
         """Press a key where the display has the focus, which is the window of a widget."""
-        name = NAMES.get(key) or QKeySequence(key).toString().lower()
+        name = NAMES.get(key) or QKeySequence(key).toString()
+        name = name.lower() if len(name) == 1 else name
         self._send(widget, "key", name)
 
     def keyClicks(self, widget: QWidget, text: str) -> None:

@@ -8,19 +8,19 @@ from evening_week import CLOCK, TROUBLES, EveningWeek, carts, finish_of
 from small_book import NOW
 from window_steps import MakeWindow
 
-EVENINGS = 4  # a benchmark goes through whole weeks under a real display
+EVENINGS = 3  # a benchmark goes through whole weeks under a real display
 
 
 @pytest.mark.parametrize("seed", [3])
 def test_the_finish_is_told_each_day_and_each_change_has_its_cause(
     qtbot, make_window: MakeWindow, seed: int
 ) -> None:
-    here = AtTheBench(qtbot, make_window(carts(2), NOW), NOW)
+    here = AtTheBench(qtbot, make_window(carts(1), NOW), NOW)
     week = EveningWeek(here, seed)
     week.run(EVENINGS)
     assert 3 <= len(week.told) <= EVENINGS
     assert {told.trouble for told in week.told} <= set(TROUBLES)
-    assert sum(told.done for told in week.told) >= 5
+    assert sum(told.done for told in week.told) >= 3
     moved = [one for told in week.told for one in told.moved]
     assert moved  # a week of troubles moves the finish at least once
     for one in moved:
@@ -31,6 +31,6 @@ def test_the_finish_is_told_each_day_and_each_change_has_its_cause(
         last = before.moved[-1].after if before.moved else before.finish
         assert after.finish == last
     assert finish_of(here.picture.plan) >= here.now or not here.picture.plan.placements
-    assert here.verdicts >= 10  # the judge accepted every plan
+    assert here.verdicts >= 6  # the judge accepted every plan
     told = week.lines()
     assert len(told) == len(week.told) + len(moved)
