@@ -23,7 +23,7 @@ from planner.values.coating import (
     StateTime,
     Window,
 )
-from planner.values.drying_card import DryingCard, Trial, Tried
+from planner.values.drying_card import CardTrial, DryingCard, TrialResult
 from planner.values.gear import Cleaned
 from planner.values.model import Chosen, Made, Measure, ModelKind, NamedChange, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
@@ -240,8 +240,8 @@ def drying_cards(draw: st.DrawFn, coating: str) -> tuple[DryingCard, ...]:
     if draw(st.booleans()):
         return ()
     tried = [
-        Tried(
-            trial=draw(st.sampled_from(Trial)),
+        TrialResult(
+            trial=draw(st.sampled_from(CardTrial)),
             at=NOW + timedelta(minutes=draw(st.integers(1, 9999))),
             held=draw(st.booleans()),
         )

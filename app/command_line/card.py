@@ -17,7 +17,7 @@ from app.service.edits import Edit
 from app.service.shown_plans import shown_before
 from planner.pace.drying import DryingLine
 from planner.values.book import Book
-from planner.values.drying_card import Trial
+from planner.values.drying_card import CardTrial
 from planner.values.moment import zone_named
 from planner.values.plausible_dates import just_told
 from planner.values.refusal import Refused, demand
@@ -45,7 +45,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "deed", nargs="?", choices=DEEDS, default="list", metavar="DEED", help=", ".join(DEEDS)
     )
     parser.add_argument("coating", nargs="?", metavar="COATING", help="a bottle or mix of the book")
-    trials = [trial.value for trial in Trial]
+    trials = [trial.value for trial in CardTrial]
     parser.add_argument("trial", nargs="?", choices=trials, metavar="TRIAL", help=", ".join(trials))
     told = parser.add_mutually_exclusive_group()
     told.add_argument("--held", action="store_true", help="the film stood the trial")
@@ -94,7 +94,7 @@ def _fits(args: argparse.Namespace) -> None:
     demand(
         (args.trial is not None) == (args.deed == "try"),
         "TRIAL",
-        f"goes with try, which needs one of {', '.join(Trial)}",
+        f"goes with try, which needs one of {', '.join(CardTrial)}",
     )
     demand(
         (args.held or args.not_yet) == (args.deed == "try"),
@@ -122,7 +122,7 @@ def _edit(args: argparse.Namespace, book: Book, now: int) -> Edit | None:
         number = drying_cards.newest_card(book, args.coating)
         if args.deed == "drop":
             return drying_cards.drop_card(book, number)
-        return drying_cards.try_card(book, number, Trial(args.trial), now, held=args.held)
+        return drying_cards.try_card(book, number, CardTrial(args.trial), now, held=args.held)
     if args.deed == "use":
         try:
             bottle = book.coating(args.coating).name

@@ -10,7 +10,7 @@ from planner.cure import Band, Cure, Film
 from planner.pace.card_times import CardAsk, asked
 from planner.pace.drying import DryingLine, card_film, learned_drying
 from planner.values.book import Book
-from planner.values.drying_card import ASKS, DryingCard, Trial, Tried
+from planner.values.drying_card import ASKS, CardTrial, DryingCard, TrialResult
 from planner.values.message import called, message
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.refusal import Refused, demand
@@ -20,7 +20,7 @@ from planner.values.refusal import Refused, demand
 class TrialTimes:
     """When a film of a bottle stands a trial: likely and surely; None is never [min]."""
 
-    trial: Trial
+    trial: CardTrial
     likely: int | None
     surely: int | None
 
@@ -109,7 +109,7 @@ def coat_card(
     return Edit(called("drying card: {coating}", coating=coating), changed)
 
 
-def try_card(book: Book, number: int, trial: Trial, at: int, *, held: bool) -> Edit:
+def try_card(book: Book, number: int, trial: CardTrial, at: int, *, held: bool) -> Edit:
     """Note what a trial of a card told.
 
     Raises
@@ -118,7 +118,7 @@ def try_card(book: Book, number: int, trial: Trial, at: int, *, held: bool) -> E
         If there is no such card, or it was not coated yet.
     """
     card = _card(book, number)
-    one = Tried(trial=trial, at=moment_of(at, zone_named(book.bench_time.zone)), held=held)
+    one = TrialResult(trial=trial, at=moment_of(at, zone_named(book.bench_time.zone)), held=held)
     try:
         tried = replace(card, tried=(*card.tried, one))
     except Refused as problem:

@@ -21,7 +21,7 @@ from planner.pace.bottle import (
 from planner.pace.drying import Seen, card_film, card_trials, usual_spread
 from planner.values.book import Book
 from planner.values.coating import State
-from planner.values.drying_card import ASKS, DryingCard, Trial
+from planner.values.drying_card import ASKS, CardTrial, DryingCard
 from planner.values.moment import minute_of
 
 DAYS = 10  # a card is not asked about further ahead: assumed
@@ -50,7 +50,7 @@ class CardAsk:
 
     number: int
     card: DryingCard
-    trial: Trial
+    trial: CardTrial
     at: int
     chance: float
     bits: float
@@ -70,7 +70,9 @@ def asked(book: Book, now: int, cure: Cure, calendar: BenchCalendar) -> tuple[Ca
     found = [
         one for number in newest.values() for one in _of_card(book, number, now, cure, calendar)
     ]
-    return tuple(sorted(found, key=lambda one: (one.at, one.number, list(Trial).index(one.trial))))
+    return tuple(
+        sorted(found, key=lambda one: (one.at, one.number, list(CardTrial).index(one.trial)))
+    )
 
 
 def _of_card(
@@ -82,7 +84,7 @@ def _of_card(
         return
     seen = card_trials(book, card, cure)
     stood = {one.trial for one in card.tried if one.held}
-    for trial in Trial:
+    for trial in CardTrial:
         if trial in stood or any(_implies(better, trial) for better in stood):
             continue
         begin = max(now, _next_worth(card, trial, film.laid))
@@ -92,12 +94,12 @@ def _of_card(
             yield CardAsk(number, card, trial, at, chance, bits)
 
 
-def _implies(stood: Trial, trial: Trial) -> bool:
+def _implies(stood: CardTrial, trial: CardTrial) -> bool:
     """Tell whether a film that stood one trial needs the other no more."""
-    return trial is Trial.FINGER or (trial is Trial.THUMB and stood is not Trial.FINGER)
+    return trial is CardTrial.FINGER or (trial is CardTrial.THUMB and stood is not CardTrial.FINGER)
 
 
-def _next_worth(card: DryingCard, trial: Trial, laid: int) -> int:
+def _next_worth(card: DryingCard, trial: CardTrial, laid: int) -> int:
     """Return from when a trial says more than it did: the film a tenth older than last time."""
     last = max((minute_of(one.at) for one in card.tried if one.trial is trial), default=laid)
     return laid + 1 + math.ceil((last - laid) * (1 + STILL_TO_GO))

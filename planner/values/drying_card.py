@@ -15,7 +15,7 @@ from planner.values.refusal import demand, plain_name
 MOST_TRIALS, MOST_CARDS = 20, 100  # that a card, and a book, may have
 
 
-class Trial(StrEnum):
+class CardTrial(StrEnum):
     """What is done to the card; each asks one drying state (two minutes for all)."""
 
     FINGER = "finger"
@@ -24,11 +24,11 @@ class Trial(StrEnum):
     RUB = "rub"
 
 
-ASKS: dict[Trial, State] = {
-    Trial.FINGER: State.SET_TO_TOUCH,
-    Trial.THUMB: State.DRY_TO_HANDLE,
-    Trial.TAPE: State.PRINT_FREE,
-    Trial.RUB: State.SOLVENT_SAFE,
+ASKS: dict[CardTrial, State] = {
+    CardTrial.FINGER: State.SET_TO_TOUCH,
+    CardTrial.THUMB: State.DRY_TO_HANDLE,
+    CardTrial.TAPE: State.PRINT_FREE,
+    CardTrial.RUB: State.SOLVENT_SAFE,
 }
 """A light finger leaves no mark; a thumb pressed and twisted does not loosen the film (so
 ASTM D1640 tells both, from memory); low-tack tape leaves no print; a swab wet with the
@@ -36,10 +36,10 @@ solvent of the next wash, rubbed on the card's edge, takes no colour (common pra
 
 
 @dataclass(frozen=True, kw_only=True)
-class Tried(Value):
+class TrialResult(Value):
     """One trial of a card: whether the film stood it, at a moment."""
 
-    trial: Annotated[Trial, Field("&Trial")]
+    trial: Annotated[CardTrial, Field("&Trial")]
     at: Annotated[datetime, Field("&When")]
     held: Annotated[bool, Field("It h&eld")]
 
@@ -68,7 +68,7 @@ class DryingCard(Value):
     dry_film_um: Annotated[
         float | None, Field("Dry &film", unit="µm", least=0.1, most=2000, decimals=1)
     ] = None
-    tried: tuple[Tried, ...] = ()
+    tried: tuple[TrialResult, ...] = ()
 
     def __post_init__(self) -> None:
         super().__post_init__()

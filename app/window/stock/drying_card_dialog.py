@@ -24,7 +24,7 @@ from app.window.labels import MessageLabel, field_label, text
 from app.window.message_translation import translated
 from app.window.session import Session
 from planner.pace.drying import DryingLine
-from planner.values.drying_card import Trial
+from planner.values.drying_card import CardTrial
 from planner.values.moment import minute_of
 from planner.values.refusal import Refused
 
@@ -248,18 +248,20 @@ class DryingCardDialog(QDialog):
         return words.when(minute, self._session.zone, self._session.now)
 
 
-def trial_word(trial: Trial) -> str:
+def trial_word(trial: CardTrial) -> str:
     """Return what a trial is called."""
     return words.capital(QCoreApplication.translate("trial", trial.value))
 
 
-def trial_meaning(trial: Trial) -> str:
+def trial_meaning(trial: CardTrial) -> str:
     """Return how a trial is made, and what counts as standing it."""
     told = {
-        Trial.FINGER: words.tr("Touch it lightly: no mark, nothing on the finger."),
-        Trial.THUMB: words.tr("Press the thumb and twist: nothing moves, no print."),
-        Trial.TAPE: words.tr("Low-tack tape, pulled off after a minute: no print, no paint on it."),
-        Trial.RUB: words.tr(
+        CardTrial.FINGER: words.tr("Touch it lightly: no mark, nothing on the finger."),
+        CardTrial.THUMB: words.tr("Press the thumb and twist: nothing moves, no print."),
+        CardTrial.TAPE: words.tr(
+            "Low-tack tape, pulled off after a minute: no print, no paint on it."
+        ),
+        CardTrial.RUB: words.tr(
             "A swab wet with the solvent of the next wash, on the edge: it takes no colour."
         ),
     }

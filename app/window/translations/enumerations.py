@@ -7,7 +7,7 @@ from enum import StrEnum
 from planner.cure.family_times import Evidence
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.coating import Effect, Family, Finish, Hiding, Preparation, State
-from planner.values.drying_card import Trial
+from planner.values.drying_card import CardTrial
 from planner.values.model import Material, ModelKind, NamedChange, PartsChange, Shape, Side
 from planner.values.project import StageReached
 from planner.values.room import Movement
@@ -35,5 +35,5 @@ ENUMERATIONS: dict[str, tuple[type[StrEnum], ...]] = {
     "shape": (Shape,),
     "movement": (Movement,),
     "care": (Care,),
-    "trial": (Trial,),
+    "trial": (CardTrial,),
 }

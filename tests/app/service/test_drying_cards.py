@@ -11,7 +11,7 @@ from app.service import drying_cards, pace, room_edits, stock
 from planner.cure import Band, Cure
 from planner.pace.drying import card_film
 from planner.values.coating import State
-from planner.values.drying_card import Trial
+from planner.values.drying_card import CardTrial
 from planner.values.refusal import Refused
 from planner.values.room import AirPoint, Location
 
@@ -33,7 +33,10 @@ def slow_bottle():
     """A card that the thumb still marks after twice the likely time, and tape after as long."""
     book = drying_cards.coat_card(small_book(), PRIMER, AT).book
     film, cure = card_film(book, book.drying_cards[0]), Cure(book.room, ZONE)
-    for trial, state in ((Trial.THUMB, State.DRY_TO_HANDLE), (Trial.TAPE, State.PRINT_FREE)):
+    for trial, state in (
+        (CardTrial.THUMB, State.DRY_TO_HANDLE),
+        (CardTrial.TAPE, State.PRINT_FREE),
+    ):
         likely = cure.ready_at(film, state, Band.NOMINAL)
         assert likely is not None
         late = AT + 2 * (likely - AT)
@@ -66,7 +69,7 @@ def test_the_newest_card_is_tried_and_any_can_be_thrown_away():
     book = drying_cards.coat_card(small_book(), PRIMER, AT).book
     book = drying_cards.coat_card(book, PRIMER, AT + 60).book
     assert drying_cards.newest_card(book, PRIMER) == 1
-    book = drying_cards.try_card(book, 1, Trial.THUMB, AT + 90, held=True).book
+    book = drying_cards.try_card(book, 1, CardTrial.THUMB, AT + 90, held=True).book
     assert [len(card.tried) for card in book.drying_cards] == [0, 1]
     assert [state.number for state in drying_cards.card_states(book, AT + 90)] == [1, 0]
     left = drying_cards.drop_card(book, 0).book
@@ -76,7 +79,7 @@ def test_the_newest_card_is_tried_and_any_can_be_thrown_away():
     with pytest.raises(Refused, match="no card was coated"):
         drying_cards.newest_card(book, "sand")
     with pytest.raises(Refused, match="after the card") as caught:
-        drying_cards.try_card(book, 0, Trial.TAPE, AT, held=True)
+        drying_cards.try_card(book, 0, CardTrial.TAPE, AT, held=True)
     assert caught.value.place == "drying_cards[0].tried[0].at"
 
 

@@ -13,7 +13,7 @@ from app.window.session import Session
 from app.window.stock.drying_card_dialog import DryingCardDialog
 from app.window.stock.view import StockView
 from app.window.tonight_view import TonightView
-from planner.values.drying_card import Trial
+from planner.values.drying_card import CardTrial
 from storage.bench_book import BenchBook
 
 PRIMER = "grey primer"
@@ -44,13 +44,15 @@ def test_from_the_card_to_the_bottle(dialog):
     (card,) = session.book.drying_cards
     assert (card.coating, card.location) == (PRIMER, session.book.room.locations[0].name)
     assert not made.table.isHidden()
-    assert [made.rows.row_at(made.rows.index(at, 0)).times.trial for at in range(4)] == list(Trial)
+    assert [made.rows.row_at(made.rows.index(at, 0)).times.trial for at in range(4)] == list(
+        CardTrial
+    )
     CLOCK[0] = NOW + 150
     made.refresh()
     made.table.setCurrentIndex(made.rows.index(1, 0))
     made.not_yet.click()
     (one,) = session.book.drying_cards[0].tried
-    assert (one.trial, one.held) == (Trial.THUMB, False)
+    assert (one.trial, one.held) == (CardTrial.THUMB, False)
     assert made.learned.text()
     assert made.use.isEnabled()
     made.use.click()

@@ -13,7 +13,7 @@ from planner.cure import Band, Cure
 from planner.pace.card_times import EARLY_IS_WELL, asked
 from planner.pace.drying import card_film, factor_bound, learned_drying
 from planner.values.coating import State
-from planner.values.drying_card import ASKS, DryingCard, Trial, Tried
+from planner.values.drying_card import ASKS, CardTrial, DryingCard, TrialResult
 from planner.values.moment import minute_of, moment_of
 from planner.values.refusal import Refused
 
@@ -27,7 +27,7 @@ def with_card(*tried, coating=PRIMER, **changes):
 
 
 def tried(trial, minutes, *, held):
-    return Tried(trial=trial, at=LAID + timedelta(minutes=minutes), held=held)
+    return TrialResult(trial=trial, at=LAID + timedelta(minutes=minutes), held=held)
 
 
 def asks_of(book, now=LAID):
@@ -71,30 +71,30 @@ def test_the_newest_card_of_a_bottle_asks():
 
 
 def test_what_was_answered_is_not_asked_again_and_a_no_only_a_tenth_later():
-    (thumb,) = (ask for ask in asks_of(with_card()) if ask.trial is Trial.THUMB)
+    (thumb,) = (ask for ask in asks_of(with_card()) if ask.trial is CardTrial.THUMB)
     after = thumb.at - minute_of(LAID)
-    book = with_card(tried(Trial.THUMB, after, held=True))
+    book = with_card(tried(CardTrial.THUMB, after, held=True))
     now = moment_of(thumb.at, ZONE)
-    assert not {Trial.THUMB, Trial.FINGER} & {ask.trial for ask in asks_of(book, now)}
-    book = with_card(tried(Trial.THUMB, after, held=False))
-    again = [ask for ask in asks_of(book, now) if ask.trial is Trial.THUMB]
+    assert not {CardTrial.THUMB, CardTrial.FINGER} & {ask.trial for ask in asks_of(book, now)}
+    book = with_card(tried(CardTrial.THUMB, after, held=False))
+    again = [ask for ask in asks_of(book, now) if ask.trial is CardTrial.THUMB]
     assert again
     assert all(ask.at - minute_of(LAID) >= 1.1 * after for ask in again)
     assert asks_of(book, LAID + timedelta(days=11)) == ()
 
 
 def test_a_card_that_is_late_slows_its_bottle_alone():
-    book = with_card(tried(Trial.THUMB, 90, held=False))
+    book = with_card(tried(CardTrial.THUMB, 90, held=False))
     (line,) = learned_drying(book, minute_of(LAID) + 100)
     assert (line.coating, line.looks, line.cards, line.now) == (PRIMER, 1, 1, 1.0)
     assert line.estimate.factor > 1.05
-    soon = with_card(tried(Trial.TAPE, 45, held=True))
+    soon = with_card(tried(CardTrial.TAPE, 45, held=True))
     (line,) = learned_drying(soon, minute_of(LAID) + 100)
     assert line.estimate.factor < 0.95
 
 
 def test_a_card_counts_from_label_or_family_however_the_bottle_is_reckoned_with_now():
-    book = with_card(tried(Trial.THUMB, 60, held=False))
+    book = with_card(tried(CardTrial.THUMB, 60, held=False))
     (line,) = learned_drying(book, minute_of(LAID) + 100)
     bottle = replace(book.coating(PRIMER), slowness=2.0, doubt=1.9, steeper_kj_mol=7.0)
     others = tuple(one for one in book.coatings if one.name != PRIMER)
@@ -106,8 +106,8 @@ def test_a_card_counts_from_label_or_family_however_the_bottle_is_reckoned_with_
 
 def test_a_thin_card_and_a_thick_one_bound_differently():
     """Twice the film takes longer, so the same minute says less against it."""
-    thin = with_card(tried(Trial.TAPE, 400, held=False))
-    thick = with_card(tried(Trial.TAPE, 400, held=False), dry_film_um=80.0)
+    thin = with_card(tried(CardTrial.TAPE, 400, held=False))
+    thick = with_card(tried(CardTrial.TAPE, 400, held=False), dry_film_um=80.0)
     now = minute_of(LAID) + 500
     assert (
         learned_drying(thick, now)[0].estimate.factor < learned_drying(thin, now)[0].estimate.factor
@@ -120,10 +120,10 @@ def test_a_card_is_refused_where_it_cannot_be():
     with pytest.raises(Refused, match="location"):
         with_card(location="attic")
     with pytest.raises(Refused, match="after the card was coated"):
-        with_card(tried(Trial.TAPE, 0, held=True))
+        with_card(tried(CardTrial.TAPE, 0, held=True))
     with pytest.raises(Refused, match="more than 20 trials"):
-        with_card(*[tried(Trial.TAPE, 30 + at, held=False) for at in range(21)])
+        with_card(*[tried(CardTrial.TAPE, 30 + at, held=False) for at in range(21)])
     one = with_card()
     with pytest.raises(Refused, match="more than 100 cards"):
         replace(one, drying_cards=one.drying_cards * 101)
-    assert set(ASKS) == set(Trial)
+    assert set(ASKS) == set(CardTrial)
