@@ -68,7 +68,7 @@ class AirSample:
 
 
 @dataclass(frozen=True)
-class Gap:
+class LogGap:
     """Minutes (UTC) between which the logger says nothing."""
 
     start: int
@@ -92,7 +92,7 @@ class AirLog:
     """
 
     samples: tuple[AirSample, ...]
-    gaps: tuple[Gap, ...]
+    gaps: tuple[LogGap, ...]
     every: int
     fahrenheit: bool
     day_first: bool
@@ -353,11 +353,11 @@ def _usual(samples: Sequence[AirSample]) -> int:
     return max(1, round(median(between))) if between else 1
 
 
-def _gaps(samples: Iterable[AirSample], every: int) -> tuple[Gap, ...]:
+def _gaps(samples: Iterable[AirSample], every: int) -> tuple[LogGap, ...]:
     longest = max(GAP_TIMES * every, LEAST_GAP)
     found, before = [], None
     for sample in samples:
         if before is not None and sample.minute - before > longest:
-            found.append(Gap(before, sample.minute))
+            found.append(LogGap(before, sample.minute))
         before = sample.minute
     return tuple(found)

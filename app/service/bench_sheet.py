@@ -11,7 +11,7 @@ from app.service import run_sheet_text, wording
 from app.service.run_sheet_notes_text import look_lines, trait_lines
 from app.service.sanitize_text import tame
 from app.service.shopping import load_text
-from app.service.tonight_loads import LoadCard, load_cards
+from app.service.tonight_loads import PaperLoad, load_cards
 from planner.cautions import LAST_WORD
 from planner.evening.looks import looks_to_come
 from planner.quantity import Load
@@ -173,7 +173,7 @@ def _evening_entries(sheet: RunSheet, zone: ZoneInfo) -> Iterator[SheetEntry]:
         yield entry
 
 
-def _card(card: LoadCard, zone: ZoneInfo) -> SheetEntry:
+def _card(card: PaperLoad, zone: ZoneInfo) -> SheetEntry:
     first = card.work[0]
     if card.fill is not None:
         title: str = run_sheet_text.bench_text(card.fill)

@@ -42,7 +42,7 @@ SMALL = ("glue", "stub", "seat", "pin", "kleb")
 """Words of places that nobody sees, or hardly."""
 
 
-class Progress(StrEnum):
+class StageProgress(StrEnum):
     """How far a step has come."""
 
     DONE = "done"
@@ -56,7 +56,7 @@ class StageMark:
 
     title: str
     swatch: str
-    progress: Progress
+    progress: StageProgress
 
 
 @dataclass(frozen=True)
@@ -85,7 +85,7 @@ class Face:
     @property
     def done(self) -> int:
         """How many of its steps are done."""
-        return sum(mark.progress is Progress.DONE for mark in self.ribbon)
+        return sum(mark.progress is StageProgress.DONE for mark in self.ribbon)
 
 
 def face_of(book: Book, project: str, model: str) -> Face:
@@ -178,6 +178,12 @@ def _mark(step: Step, log: tuple[Logged, ...], swatches: _Swatches) -> StageMark
     mine = [entry for entry in log if entry.step == step.id]
     coats = max((application.coats for application in step.applications), default=1)
     ended = sum(entry.end is not None for entry in mine)
-    progress = Progress.DONE if ended >= coats else Progress.BEGUN if mine else Progress.AHEAD
+    progress = (
+        StageProgress.DONE
+        if ended >= coats
+        else StageProgress.BEGUN
+        if mine
+        else StageProgress.AHEAD
+    )
     first = step.applications[0].coating if step.applications else ""
     return StageMark(step.title or step.stage.value, swatches(first) if first else "", progress)

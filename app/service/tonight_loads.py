@@ -12,7 +12,7 @@ FILLS = frozenset({BenchKind.LOAD, BenchKind.CHANGE})
 
 
 @dataclass
-class LoadCard:
+class PaperLoad:
     """What is filled in, if anything, and the work that it serves, in order of time."""
 
     fill: BenchRow | None
@@ -37,20 +37,20 @@ class LoadCard:
         return next((coat.swatch for row in self.work for coat in row.coats), "")
 
 
-def load_cards(rows: Iterable[Row]) -> tuple[tuple[LoadCard, ...], tuple[BenchRow, ...]]:
+def load_cards(rows: Iterable[Row]) -> tuple[tuple[PaperLoad, ...], tuple[BenchRow, ...]]:
     """Return the cards of an evening, and what is only cleaned or prepared.
 
     Work that is sprayed belongs to the last fill of its airbrush; other work
     of one stage and one coating follows each other on one card.
     """
-    cards: list[LoadCard] = []
-    filled: dict[str, LoadCard] = {}
+    cards: list[PaperLoad] = []
+    filled: dict[str, PaperLoad] = {}
     rest: list[BenchRow] = []
-    by_hand: dict[tuple[str, ...], LoadCard] = {}
+    by_hand: dict[tuple[str, ...], PaperLoad] = {}
     for row in rows:
         if isinstance(row, BenchRow):
             if row.kind in FILLS:
-                filled[row.airbrush] = LoadCard(row)
+                filled[row.airbrush] = PaperLoad(row)
                 cards.append(filled[row.airbrush])
             else:
                 rest.append(row)
@@ -59,7 +59,7 @@ def load_cards(rows: Iterable[Row]) -> tuple[tuple[LoadCard, ...], tuple[BenchRo
         if card is None:
             kind = (row.stage.value, row.title, *(coat.coating for coat in row.coats))
             if kind not in by_hand:
-                by_hand[kind] = LoadCard(None)
+                by_hand[kind] = PaperLoad(None)
                 cards.append(by_hand[kind])
             card = by_hand[kind]
         card.work.append(row)

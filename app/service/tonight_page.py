@@ -17,7 +17,7 @@ from app.service import run_sheet_text, wording
 from app.service.run_sheet_text import by_part
 from app.service.sanitize_text import tame
 from app.service.shopping import load_text
-from app.service.tonight_loads import LoadCard, load_cards
+from app.service.tonight_loads import PaperLoad, load_cards
 from planner.tonight import DryingFilm, WorkRow, run_sheet
 from planner.values.book import Book
 from planner.values.message import Translate, message
@@ -147,7 +147,7 @@ class _Said:
         return escape(self.plain(text))
 
 
-def _card(card: LoadCard, said: _Said) -> Iterator[str]:
+def _card(card: PaperLoad, said: _Said) -> Iterator[str]:
     clock = wording.clock_time(card.start, said.zone)
     first = card.work[0]
     title = run_sheet_text.bench_text(card.fill) if card.fill else _work(first)

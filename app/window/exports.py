@@ -94,7 +94,7 @@ class Exports(QObject):
             for name, alone in ((tonight, True), (whole, False)):
                 action = sheets.addAction(name.format(paper=paper.value))
                 action.triggered.connect(partial(self._sheet, paper, alone))
-        act(self.tr("Tonight as a page for the p&hone…")).triggered.connect(self.tonight_page)
+        act(self.tr("&Tonight as a page for the phone…")).triggered.connect(self.tonight_page)
         self._listed(menu, self.tr("Build &record"), self._records)
         menu.addSeparator()
         act(self.tr("&Plan as table…")).triggered.connect(self.plan_table)

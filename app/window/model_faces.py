@@ -13,7 +13,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QIcon, QImage, QPainter, QPaintEvent, QPen, QPixmap, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.service.model_faces import Face, Progress, StageMark
+from app.service.model_faces import Face, StageMark, StageProgress
 from app.window.mark_drawing import edge_pen, pen_of, ratio_on_screen
 from app.window.palette import Colours, contrast
 from planner.values.model import ModelKind
@@ -206,10 +206,10 @@ def paint_ribbon(
         painter.setPen(edge_pen(colours.sheet, colours))
         painter.setBrush(QColor(colours.sheet))
         painter.drawRoundedRect(box, 1.5, 1.5)
-        if mark.progress is Progress.AHEAD:
+        if mark.progress is StageProgress.AHEAD:
             continue
         part = QRectF(box)
-        if mark.progress is Progress.BEGUN:
+        if mark.progress is StageProgress.BEGUN:
             part.setWidth(box.width() / 2)
         painter.setPen(edge_pen(fill, colours))
         painter.setBrush(QColor(fill))

@@ -15,7 +15,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import QApplication
 
-TICKED = ("QCheckBox", "QRadioButton", "CheckList", "PlacesTable")
+TICKED = ("QCheckBox", "QRadioButton", "CheckList", "CoatPlacesTable")
 """Classes with boxes to tick, which need a frame that is seen."""
 FRAMED = ("QLineEdit", "QComboBox", "QAbstractSpinBox", "QPushButton", "QPlainTextEdit")
 """Classes of fields and buttons, which need one as well."""

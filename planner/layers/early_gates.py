@@ -102,24 +102,26 @@ def _soonest(scene: Scene, top: Layer, state: State, cure: Cure) -> int | None:
 
 
 def _finding(scene: Scene, moment: Moment, gate: Gate, clash: _Clash, places: list[str]) -> Finding:
-    told = {
-        "step": gate.after,
-        "written": _span(clash.written),
-        "coating": clash.layer.laid_as,
-        "state": clash.state,
-        "needs": _span(clash.needs),
-    }
+    layer, written, needs = clash.layer, _span(clash.written), _span(clash.needs)
     if clash.closed:
         why = message(
             "the gate written after {step} closes after {written}, but {coating} is {state} after "
             "{needs} at the soonest; no moment is left",
-            **told,
+            step=gate.after,
+            written=written,
+            coating=layer.laid_as,
+            state=clash.state,
+            needs=needs,
         )
     else:
         why = message(
             "the gate written after {step} says {written}, but {coating} is {state} after {needs} "
             "at the soonest; the plan waits for the film",
-            **told,
+            step=gate.after,
+            written=written,
+            coating=layer.laid_as,
+            state=clash.state,
+            needs=needs,
         )
     return scene.found(
         message("written gate against the film"),

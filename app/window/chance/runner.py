@@ -29,7 +29,7 @@ log = logging.getLogger(__name__)
 REST_MS = 1_500  # a plan rests so long before its runs are drawn
 
 
-class Known(NamedTuple):
+class KnownOdds(NamedTuple):
     """The odds of a plan, how earlier dates did, and what is said of dates now."""
 
     odds: Odds
@@ -174,7 +174,7 @@ class ChanceRunner(QObject):
             self.changed.emit()
             self._soon.start(REST_MS)
 
-    def _know_odds(self, serial: int, known: Known | None) -> None:
+    def _know_odds(self, serial: int, known: KnownOdds | None) -> None:
         if serial == self._serial and known is not None:
             self.odds, self.scores = known.odds, known.scores
             self._session.say_forecasts(known.said)
@@ -210,7 +210,7 @@ class ChanceRunner(QObject):
 
 def _odds(
     picture: PlanSnapshot, said: tuple[Forecast, ...], stop: Callable[[], bool]
-) -> Known | None:
+) -> KnownOdds | None:
     from app.service.forecasts import said_by  # noqa: PLC0415 - numpy, once it is needed
     from planner.chance.odds import odds_of  # noqa: PLC0415
     from planner.chance.scoring import learned_scale, scores  # noqa: PLC0415
@@ -220,7 +220,7 @@ def _odds(
     scale = learned_scale(known)
     law = spreads_of(picture.book, picture.plan.now, scale)
     odds = odds_of(picture.book, picture.plan, spreads=law, stop=stop)
-    return None if odds is None else Known(odds, known, said_by(odds, scale))
+    return None if odds is None else KnownOdds(odds, known, said_by(odds, scale))
 
 
 def _orders(

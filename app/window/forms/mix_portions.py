@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QVBoxLayout
 
 from app.window import words
 from app.window.forms.controls import number
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from app.window.labels import MessageLabel, field_label
 from planner.quantity import parts_text, read_parts
 from planner.values.refusal import Refused
@@ -16,7 +16,7 @@ from planner.values.refusal import Refused
 Amounts = Sequence[tuple[str, float]]
 
 
-class PortionRow(Row):
+class PortionRow(FormRow):
     """The controls of one coating in a mix."""
 
     def __init__(self, names: Sequence[str], whole: bool) -> None:

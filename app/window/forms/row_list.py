@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVB
 
 from app.window.forms.controls import tool
 
-R = TypeVar("R", bound="Row")
+R = TypeVar("R", bound="FormRow")
 
 
-class Row(QFrame):
+class FormRow(QFrame):
     """Controls of one thing.
 
     Signals

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QWidget
 
 from app.window import words
 from app.window.forms.live_controls import choice, fill, number, put, tick
-from app.window.forms.row_list import Row
+from app.window.forms.row_list import FormRow
 from app.window.labels import text
 from app.window.message_translation import enum_word
 from planner.values.coating import Clock, Mark, Preparation, State, Window
@@ -79,7 +79,7 @@ class MarkField(QWidget):
         self.changed.emit()
 
 
-class WindowField(Row):
+class WindowField(FormRow):
     """A window: of a gate, or for the next coat.
 
     Signals

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 from app.window import words
 from app.window.forms.controls import hours_of, number
 from app.window.forms.moment_fields import HOURS, ClockField
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from planner.values.room import COLDEST_C, HOTTEST_C, AirPoint
@@ -88,7 +88,7 @@ class DayCurve(QWidget):
         painter.restore()
 
 
-class PointRow(Row):
+class PointRow(FormRow):
     """The controls of one point."""
 
     def __init__(self) -> None:

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window.forms.live_controls import calm, choice, decimal, fill, number, put
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.model import Model
@@ -36,7 +36,7 @@ NO_INDEX = QModelIndex()
 MOST_LINES = 8
 
 
-class PlacesModel(QAbstractTableModel):
+class CoatPlacesModel(QAbstractTableModel):
     """Places down, each part above its places; colours across, "no coat" last.
 
     A place has a tick in one column at most.
@@ -163,10 +163,10 @@ class PlacesModel(QAbstractTableModel):
         return Qt.CheckState.Checked if whole else Qt.CheckState.PartiallyChecked
 
 
-class PlacesTable(QTableView):
+class CoatPlacesTable(QTableView):
     """The table, in which Tab leads out and Space ticks."""
 
-    def __init__(self, model: PlacesModel) -> None:
+    def __init__(self, model: CoatPlacesModel) -> None:
         super().__init__()
         self.setModel(model)
         self.setTabKeyNavigation(False)
@@ -195,7 +195,7 @@ class PlacesTable(QTableView):
         super().keyPressEvent(event)
 
 
-class CoatLine(Row):
+class CoatLine(FormRow):
     """One colour of a step: what, how many coats, and on how much of its places."""
 
     def __init__(self, number_: int) -> None:
@@ -259,9 +259,9 @@ class CoatsField(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
         self.lines.add.clicked.connect(self._add)
-        self.places = PlacesModel(self)
+        self.places = CoatPlacesModel(self)
         self.places.ticked.connect(self.changed)
-        self.table = PlacesTable(self.places)
+        self.table = CoatPlacesTable(self.places)
         calm(self.table)
         self._column.addWidget(self.lines)
         self._column.addWidget(self.table)
@@ -312,7 +312,7 @@ class CoatsField(QWidget):
             self.table.setCurrentIndex(self.places.index(*spot))
         else:
             first = self.places.index(self.places.first_ticked(), 0)
-            self.table.scrollTo(first, PlacesTable.ScrollHint.PositionAtTop)
+            self.table.scrollTo(first, CoatPlacesTable.ScrollHint.PositionAtTop)
 
     def _add(self) -> None:
         """Show another colour; it becomes part of the step with its first place."""

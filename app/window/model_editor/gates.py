@@ -8,14 +8,14 @@ from dataclasses import replace
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 
 from app.window.forms.live_controls import choice, fill
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from app.window.forms.window_field import WindowField
 from app.window.labels import text
 from planner.values.coating import Mark, Preparation, Window
 from planner.values.step import Bound, Gate
 
 
-class GateField(Row):
+class GateField(FormRow):
     """One gate, with its windows below each other."""
 
     def __init__(self) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
 from app.window.forms.live_controls import decimal, enum_choice, number, pick, put
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from planner.values.model import Measure, Shape
 
 SIDES = {
@@ -19,7 +19,7 @@ SIDES = {
 }
 
 
-class MeasureLine(Row):
+class MeasureLine(FormRow):
     """So many bodies of one shape and size."""
 
     def __init__(self) -> None:

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from app.window import words
 from app.window.forms.controls import whole
-from app.window.forms.row_list import Row, RowList
+from app.window.forms.row_list import FormRow, RowList
 from app.window.forms.window_field import WindowField
 from app.window.glossary import state_meaning
 from app.window.labels import text
@@ -82,7 +82,7 @@ class TimesEditor(QWidget):
         return tuple(found)
 
 
-class WindowRow(Row):
+class WindowRow(FormRow):
     """One recoat window, named by its number."""
 
     def __init__(self) -> None:

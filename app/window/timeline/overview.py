@@ -41,6 +41,7 @@ from app.window.timeline.overview_layout import (
     least_width,
     overview_of,
 )
+from app.window.timeline.overview_scene import Edges, OverviewScene, edges_of
 from app.window.timeline.strip_boxes import Box
 from planner.values.plan import PassKey
 
@@ -154,16 +155,16 @@ class PlanOverview(QWidget):
         return self._at
 
     @property
-    def edges(self) -> overview_paint.Edges:
+    def edges(self) -> Edges:
         """How much room names, dates and cups take."""
         metrics = QFontMetricsF(self.font())
         names = [at[1] for at in self._faces]
-        return overview_paint.edges_of(metrics, names, len(self._strip.airbrushes))
+        return edges_of(metrics, names, len(self._strip.airbrushes))
 
-    def scene(self) -> overview_paint.OverviewScene:
+    def scene(self) -> OverviewScene:
         """Return everything that a repaint needs."""
         moved = self._slide.currentValue() if self.sliding else 1.0
-        return overview_paint.OverviewScene(
+        return OverviewScene(
             at=self._at,
             edges=self.edges,
             colours=self._colours,

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from PySide6.QtGui import QPainter
 
 from app.window.chance_band import paint_band
 from app.window.timeline.overview_layout import GUTTER
-
-if TYPE_CHECKING:
-    from app.window.timeline.overview_paint import OverviewScene
+from app.window.timeline.overview_scene import OverviewScene
 
 HIGH = 4.0  # of a band [px]
 ROOM = GUTTER - 5  # right of the last session, for all that lies after it [px]

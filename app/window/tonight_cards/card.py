@@ -240,7 +240,7 @@ class CardFrame(QFrame):
             whole = translated(caution.text)
             told = whole
             if caution.text in card.told_before:
-                told = self.tr("{caution}, as above").format(caution=whole.partition(":")[0])
+                told = self.tr("As above: {caution}").format(caution=whole.partition(":")[0])
             holder = QWidget()
             line = QHBoxLayout(holder)
             line.setContentsMargins(0, 2, 0, 0)

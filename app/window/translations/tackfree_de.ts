@@ -875,6 +875,10 @@ Quelle: {source}</translation>
    <source>{time} {model}: {why}</source>
    <translation>{time} {model}: {why}</translation>
   </message>
+  <message>
+   <source>As above: {caution}</source>
+   <translation>Wie oben: {caution}</translation>
+  </message>
  </context>
  <context>
   <name>ChancePanel</name>
@@ -1111,6 +1115,20 @@ Quelle: {source}</translation>
   <message>
    <source>Remove colour {n}</source>
    <translation>Farbe {n} entfernen</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatPlacesModel</name>
+  <message>
+   <source>no coat</source>
+   <translation>keine Schicht</translation>
+  </message>
+ </context>
+ <context>
+  <name>CoatPlacesTable</name>
+  <message>
+   <source>Which place gets which coat</source>
+   <translation>Welche Stelle welche Schicht bekommt</translation>
   </message>
  </context>
  <context>
@@ -2233,6 +2251,10 @@ Quelle: {source}</translation>
   <message>
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
+  </message>
+  <message>
+   <source>&amp;Tonight as a page for the phone…</source>
+   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
   </message>
  </context>
  <context>
@@ -3402,6 +3424,10 @@ Quelle: {source}</translation>
    <source>no</source>
    <translation>nein</translation>
   </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
  </context>
  <context>
   <name>MarkField</name>
@@ -3416,6 +3442,10 @@ Quelle: {source}</translation>
   <message>
    <source>after minutes at 23 °C, 50 %</source>
    <translation>nach Minuten bei 23 °C, 50 %</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -3443,6 +3473,10 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
+  </message>
+  <message>
+   <source> mm</source>
+   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3629,6 +3663,10 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
+  </message>
+  <message>
+   <source>m</source>
+   <translation>m</translation>
   </message>
  </context>
  <context>
@@ -5302,6 +5340,10 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
+  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -6048,6 +6090,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>first</source>
    <translation>erst</translation>
+  </message>
+  <message>
+   <source>min</source>
+   <translation>min</translation>
   </message>
  </context>
  <context>

@@ -9,11 +9,11 @@ from PySide6.QtCore import QObject
 from app.service.what_if import PlanFigures
 from app.window import words
 from app.window.forms.rows import Column, RowsModel
-from app.window.what_if.runner import Tried
+from app.window.what_if.runner import TriedScenario
 from app.window.what_if.scenario_wording import cells, heads, remark
 
 
-class ScenarioModel(RowsModel[Tried | None]):
+class ScenarioModel(RowsModel[TriedScenario | None]):
     """What the runner knows of each scenario; the line of none is the plan as it is."""
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -22,7 +22,7 @@ class ScenarioModel(RowsModel[Tried | None]):
         super().__init__([self._column(at, head) for at, head in enumerate(heads())], parent)
         self.show_rows((None,))
 
-    def _column(self, at: int, head: str) -> Column[Tried | None]:
+    def _column(self, at: int, head: str) -> Column[TriedScenario | None]:
         return Column(
             head,
             lambda tried: self._cell(tried, at),
@@ -30,7 +30,11 @@ class ScenarioModel(RowsModel[Tried | None]):
         )
 
     def show_tried(
-        self, present: PlanFigures | None, tried: tuple[Tried, ...], zone: ZoneInfo, now: int
+        self,
+        present: PlanFigures | None,
+        tried: tuple[TriedScenario, ...],
+        zone: ZoneInfo,
+        now: int,
     ) -> None:
         """Show what is known; rows are only reset where they are others."""
         alike = [each.scenario for each in tried] == [
@@ -39,7 +43,7 @@ class ScenarioModel(RowsModel[Tried | None]):
         self._present, self._zone, self._now = present, zone, now
         self.show_rows((None, *tried), same=alike)
 
-    def remark(self, tried: Tried | None) -> str:
+    def remark(self, tried: TriedScenario | None) -> str:
         """Return what is to be said of a scenario beside its numbers."""
         if tried is None:
             return ""
@@ -48,7 +52,7 @@ class ScenarioModel(RowsModel[Tried | None]):
         told = remark(tried.outcome, self._present) if tried.outcome else ""
         return self.tr("{name}. {told}").format(name=words.capital(tried.scenario.name), told=told)
 
-    def _cell(self, tried: Tried | None, column: int) -> str:
+    def _cell(self, tried: TriedScenario | None, column: int) -> str:
         outcome = tried.outcome if tried else self._present
         if column == 0:
             return words.capital(tried.scenario.name) if tried else self.tr("Present plan")

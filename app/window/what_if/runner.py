@@ -27,7 +27,7 @@ SOON_MS = 300  # the plan itself is painted first
 
 
 @dataclass(frozen=True)
-class Tried:
+class TriedScenario:
     """A scenario and what is known of it; ``why`` says why it cannot be."""
 
     scenario: Scenario
@@ -92,7 +92,7 @@ class Runner(QObject):
         super().__init__(parent)
         self._session = session
         self.present: PlanFigures | None = None
-        self.tried: list[Tried] = []
+        self.tried: list[TriedScenario] = []
         self._serial = 0
         self._jobs: list[_Job] = []
         self._picture: PlanSnapshot | None = None
@@ -126,7 +126,7 @@ class Runner(QObject):
         scenario.apply(book)
         if scenario.changes in [one.scenario.changes for one in self.tried]:
             raise Refused("", self._session.tr("this is being tried already"))
-        self.tried.append(Tried(scenario))
+        self.tried.append(TriedScenario(scenario))
         self.changed.emit()
         self._soon.start()
 
@@ -175,7 +175,7 @@ class Runner(QObject):
             self.stop()
         elif self._session.picture is not self._picture:
             self.present = None
-            self.tried = [Tried(one.scenario) for one in self.tried]
+            self.tried = [TriedScenario(one.scenario) for one in self.tried]
             self.changed.emit()
             self._soon.start()
         elif self.busy or self.present is None:
@@ -214,7 +214,7 @@ class Runner(QObject):
 
     def _know(self, scenario: Scenario | None, outcome: PlanFigures | None, why: str) -> None:
         self.tried = [
-            Tried(one.scenario, outcome, why) if one.scenario == scenario else one
+            TriedScenario(one.scenario, outcome, why) if one.scenario == scenario else one
             for one in self.tried
         ]
         if why or (outcome is not None and not outcome.rough):

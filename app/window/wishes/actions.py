@@ -16,7 +16,7 @@ from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.wishes.choice_list import Choose
 from app.window.wishes.conflict_sentence import stretch_name
-from app.window.wishes.trial import AskedWish, Trial
+from app.window.wishes.trial import AskedWish, WishTrial
 from planner.bench import Stretch
 from planner.evening import log_entries
 from planner.values.moment import Interval
@@ -40,7 +40,7 @@ class WishActions(QObject):
         super().__init__(home)
         self._session, self._home = session, home
         self._key: PassKey | None = None
-        self.trial = Trial(session, self)
+        self.trial = WishTrial(session, self)
         self.trial.began.connect(lambda: self.said.emit(self.tr("Trying it…")))
         self.trial.kept.connect(lambda _name: self.said.emit(""))
         self.trial.refused.connect(self.said)

@@ -78,7 +78,7 @@ class _Trying:
         self._answers.came.emit(self._serial, self._edit, trial, why)
 
 
-class Trial(QObject):
+class WishTrial(QObject):
     """Tries one wish at a time; a newer one takes the place of what is being tried.
 
     Signals

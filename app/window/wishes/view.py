@@ -33,7 +33,7 @@ from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.wishes.care_boxes import CareBoxes
 from app.window.wishes.model import WishModel
-from app.window.wishes.trial import AskedWish, Trial
+from app.window.wishes.trial import AskedWish, WishTrial
 from app.window.wishes.wish_wording import level_name
 from planner.values.plan import PassKey
 from planner.values.project import Project
@@ -56,7 +56,7 @@ class WishesView(QScrollArea):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self._trial = Trial(session, self)
+        self._trial = WishTrial(session, self)
         self.model = WishModel(self)
         self.table = self._make_table()
         self.remove = self._button(self.tr("&Take it back"), self._remove)

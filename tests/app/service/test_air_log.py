@@ -11,7 +11,7 @@ import pytest
 from sequence_books import bare_book, bare_model
 
 from app.service.air_from_log import take_air, usual_day
-from app.service.air_log import Gap, LogFormat, read_air_log, winter_time
+from app.service.air_log import LogFormat, LogGap, read_air_log, winter_time
 from app.service.sequences import give_sequence
 from planner.air.course import AirCourse, readings_of
 from planner.values.book import Book
@@ -159,7 +159,7 @@ def test_gaps_are_told_lines_out_of_order_are_sorted_and_twins_counted() -> None
     assert log.every == 30
     assert log.twice == 1
     noon, evening = (minute_of(datetime(2031, 3, 5, h, tzinfo=UTC)) for h in (11, 17))
-    assert log.gaps == (Gap(noon, evening),)
+    assert log.gaps == (LogGap(noon, evening),)
 
 
 def day_log(days: int, *, first: datetime = datetime(2031, 3, 3, tzinfo=WARSAW)) -> str:

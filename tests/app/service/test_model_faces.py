@@ -8,7 +8,7 @@ from datetime import datetime
 import pytest
 from small_book import CART, PROJECT, ZONE, small_book
 
-from app.service.model_faces import Face, Progress, face_of
+from app.service.model_faces import Face, StageProgress, face_of
 from planner.values.book import Book
 from planner.values.model import ModelKind, Part, Place
 from planner.values.project import Logged
@@ -34,7 +34,7 @@ def test_a_model_without_work_is_bare() -> None:
     assert face.kind is ModelKind.OTHER
     assert set(face.others) == {""}
     assert face.done == 0
-    assert {mark.progress for mark in face.ribbon} == {Progress.AHEAD}
+    assert {mark.progress for mark in face.ribbon} == {StageProgress.AHEAD}
 
 
 def test_the_topmost_coat_that_hides_is_seen_and_a_clear_one_is_not() -> None:
@@ -46,7 +46,9 @@ def test_the_topmost_coat_that_hides_is_seen_and_a_clear_one_is_not() -> None:
     assert face.colour("0") == swatch(book, "sand")  # of the mix its first coating
     assert face.done == 3
     # The ribbon goes by the order of the steps: prime, sand, gloss, wash, wipe.
-    assert [mark.progress for mark in face.ribbon] == [Progress.DONE] * 3 + [Progress.AHEAD] * 2
+    assert [mark.progress for mark in face.ribbon] == [StageProgress.DONE] * 3 + [
+        StageProgress.AHEAD
+    ] * 2
 
 
 def test_of_work_under_way_only_ticked_places_have_their_colour() -> None:
@@ -55,7 +57,7 @@ def test_of_work_under_way_only_ticked_places_have_their_colour() -> None:
     places = [f"{part.name}/{place.name}" for part in model.parts for place in part.places]
     under_way = entry("prime", ended=False, ticked=(places[0],))
     face = face_of(logged(book, under_way), PROJECT, CART)
-    assert face.ribbon[0].progress is Progress.BEGUN
+    assert face.ribbon[0].progress is StageProgress.BEGUN
     assert face.others[0] == swatch(book, "grey primer")
     assert face.others[1:] == ("",) * (len(face.others) - 1)
 

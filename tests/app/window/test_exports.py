@@ -252,7 +252,7 @@ def test_what_differs_is_shown_side_by_side_and_chosen(
     merge = dialog.merge
     assert merge is not None
     shown = merge.model
-    items = [difference.item for difference in shown.differences]
+    items = [difference.item for difference in shown.rows]
     assert items == [(ItemKind.PROJECT, PROJECT), SAND]
     assert shown.choices == {items[0]: MergeChoice.BESIDE, SAND: MergeChoice.MINE}
     assert dialog.title.text() == "yard (2)"

@@ -17,7 +17,7 @@ from app.service.build_edits import models
 from app.service.build_edits.models import bare_model
 from app.service.holders import HolderUse
 from app.window.main_window import MainWindow
-from app.window.model_editor.coats import PlacesModel
+from app.window.model_editor.coats import CoatPlacesModel
 from app.window.model_editor.duplicate_dialog import AgainDialog
 from app.window.model_editor.layers import layout_of
 from app.window.model_editor.nodes import Key, NodeKind, nodes_of
@@ -85,7 +85,7 @@ def test_the_models_hold_what_qt_asks_of_them(qapp: QApplication) -> None:
     assert tree.rowCount(tree.index(0, 1)) == 0
     model = tree.index(0, 0, project)
     assert tree.rowCount(model) == 1 + len(ORDER)
-    places = PlacesModel()
+    places = CoatPlacesModel()
     QAbstractItemModelTester(places, FATAL)
     (home,) = small_book().project(PROJECT).models
     places.show_places(home, [("tub/bed",), ()])

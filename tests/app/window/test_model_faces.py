@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.service.model_faces import Face, Progress, StageMark
+from app.service.model_faces import Face, StageMark, StageProgress
 from app.window.model_faces import FaceMark, face_icon, paint_face, paint_ribbon
 from app.window.palette import DARK, LIGHT, Colours, contrast
 from planner.values.model import ModelKind
@@ -45,7 +45,7 @@ def test_every_kind_has_an_outline_in_its_coat(colours: Colours, kind: ModelKind
 
 @LOOKS
 def test_a_ribbon_tells_done_begun_and_to_come(colours: Colours) -> None:
-    marks = [StageMark("prime", RED, each) for each in Progress]
+    marks = [StageMark("prime", RED, each) for each in StageProgress]
     seen = [
         painted(
             colours,

@@ -157,7 +157,7 @@ def test_a_caution_is_told_in_full_once_and_then_as_above(tonight: Come) -> None
     ]
     assert len(told) > 1
     assert told[0].startswith("Spray mist:")
-    assert set(told[1:]) == {"Spray mist, as above"}
+    assert set(told[1:]) == {"As above: Spray mist"}
 
 
 def test_the_keys_stay_where_they_were_when_the_plan_is_made_anew(tonight: Come) -> None:
