@@ -850,8 +850,8 @@
    <translation>{work}: Stellen von {models}</translation>
   </message>
   <message>
-   <source>{caution}, as above</source>
-   <translation>{caution}, wie oben</translation>
+   <source>As above: {caution}</source>
+   <translation>Wie oben: {caution}</translation>
   </message>
   <message>
    <source>{caution}
@@ -874,10 +874,6 @@ Quelle: {source}</translation>
   <message>
    <source>{time} {model}: {why}</source>
    <translation>{time} {model}: {why}</translation>
-  </message>
-  <message>
-   <source>As above: {caution}</source>
-   <translation>Wie oben: {caution}</translation>
   </message>
  </context>
  <context>
@@ -2173,7 +2169,7 @@ Quelle: {source}</translation>
    <translation>Alle Abende, {paper} …</translation>
   </message>
   <message>
-   <source>Tonight as a page for the p&amp;hone…</source>
+   <source>&amp;Tonight as a page for the phone…</source>
    <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
   </message>
   <message>
@@ -2251,10 +2247,6 @@ Quelle: {source}</translation>
   <message>
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
-  </message>
-  <message>
-   <source>&amp;Tonight as a page for the phone…</source>
-   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
   </message>
  </context>
  <context>
@@ -3424,10 +3416,6 @@ Quelle: {source}</translation>
    <source>no</source>
    <translation>nein</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>MarkField</name>
@@ -3442,10 +3430,6 @@ Quelle: {source}</translation>
   <message>
    <source>after minutes at 23 °C, 50 %</source>
    <translation>nach Minuten bei 23 °C, 50 %</translation>
-  </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -3473,10 +3457,6 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
-  </message>
-  <message>
-   <source> mm</source>
-   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3663,10 +3643,6 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
-   <source>m</source>
-   <translation>m</translation>
   </message>
  </context>
  <context>
@@ -4130,10 +4106,6 @@ in {length}</translation>
  <context>
   <name>PlacesModel</name>
   <message>
-   <source>no coat</source>
-   <translation>keine Schicht</translation>
-  </message>
-  <message>
    <source>{place}, {model}: {state}</source>
    <translation>{place}, {model}: {state}</translation>
   </message>
@@ -4184,10 +4156,6 @@ in {length}</translation>
  </context>
  <context>
   <name>PlacesTable</name>
-  <message>
-   <source>Which place gets which coat</source>
-   <translation>Welche Stelle welche Schicht bekommt</translation>
-  </message>
   <message>
    <source>Take back</source>
    <translation>Zurücknehmen</translation>
@@ -5340,10 +5308,6 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -6090,10 +6054,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>first</source>
    <translation>erst</translation>
-  </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
   </message>
  </context>
  <context>
