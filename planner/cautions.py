@@ -242,28 +242,6 @@ def heated_box(room: Room, location: str) -> bool:
     return warmest[0] >= warmest[1] + BOX_WARMER_C
 
 
-def cautions_of(book: Book, step: Step) -> tuple[Caution, ...]:
-    """Return the cautions of a step of ``book``, the estimates for its room included."""
-    return cautions(
-        step,
-        _families_at(book, step),
-        book.room.volume_m3,
-        boxed=any(heated_box(book.room, name) for name in (step.dries_in, *step.or_in)),
-        materials=_materials_at(book, step),
-    )
-
-
-def _materials_at(book: Book, step: Step) -> frozenset[Material]:
-    """Return what the parts of a step are made of."""
-    return frozenset(
-        model.part(reference.partition("/")[0]).material
-        for project in book.projects
-        for model in project.models
-        if any(other is step for other in model.steps)
-        for reference in step.references()
-    )
-
-
 def oily(book: Book, step: Step) -> bool:
     """Tell whether a step lays or wipes a coating with drying oil, whose rags heat themselves."""
     return not _DRYING_OIL.isdisjoint(_families_at(book, step))

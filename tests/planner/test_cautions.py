@@ -5,17 +5,19 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from small_book import small_book
+from small_book import NOW, small_book
 
+from app.service.planning import plan
 from planner.cautions import (
     BUTYL_ACETATE,
     ISOPROPANOL,
     WHITE_SPIRIT,
+    Caution,
     Solvent,
-    cautions_of,
     quarter_limit_ml,
     vapour_ppm,
 )
+from planner.tonight import WorkRow, run_sheet
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
 from planner.values.model import Material
@@ -41,8 +43,13 @@ def test_worked_ventilation_examples(
     )
 
 
-def _step(book: Book, name: str) -> Step:
-    return next(step for step in book.projects[0].models[0].steps if step.id == name)
+def cautions_of(book: Book, step: str) -> tuple[Caution, ...]:
+    """Return what the run sheet of the evening warns of at a step's first coat."""
+    made = plan(book, NOW).plan
+    at = next(placed.start for placed in made.placements if placed.key.step == step)
+    rows = run_sheet(book, made, at).rows
+    works = (row for row in rows if isinstance(row, WorkRow))
+    return next(row.cautions for row in works if row.key.step == step)
 
 
 def _with_sand(family: Family) -> Book:
@@ -58,18 +65,16 @@ def _with_sand(family: Family) -> Book:
 def test_the_estimate_is_for_the_room_of_the_book() -> None:
     """10 ml of white spirit in 30 m³ make 45 ppm, in 15 m³ twice that (worked example above)."""
     book = small_book()
-    text = " ".join(caution.text for caution in cautions_of(book, _step(book, "wash")))
+    text = " ".join(caution.text for caution in cautions_of(book, "wash"))
     assert "45 ppm" in text
     assert "30 m³" in text
     small = replace(book, room=replace(book.room, volume_m3=15.0))
-    assert "91 ppm" in " ".join(
-        caution.text for caution in cautions_of(small, _step(small, "wash"))
-    )
+    assert "91 ppm" in " ".join(caution.text for caution in cautions_of(small, "wash"))
 
 
 def test_wiping_an_oil_wash_is_cautioned_about_its_rags_and_vapour() -> None:
     book = small_book()
-    text = " ".join(caution.text for caution in cautions_of(book, _step(book, "wipe")))
+    text = " ".join(caution.text for caution in cautions_of(book, "wipe"))
     assert "Rags" in text
     assert "white spirit" in text
 
@@ -84,14 +89,14 @@ def test_wiping_an_oil_wash_is_cautioned_about_its_rags_and_vapour() -> None:
 )
 def test_a_family_brings_its_caution_and_its_source(family: Family, word: str) -> None:
     book = _with_sand(family)
-    found = cautions_of(book, _step(book, "sand"))
+    found = cautions_of(book, "sand")
     assert any(word in item.text for item in found)
     assert all(item.source for item in found)
 
 
 def test_water_brings_no_vapour_estimate() -> None:
     book = small_book()
-    found = cautions_of(book, _step(book, "prime"))
+    found = cautions_of(book, "prime")
     assert any("mist" in item.text for item in found)
     assert not any("ppm" in item.text for item in found)
 
@@ -108,7 +113,7 @@ def test_how_little_solvent_a_closed_box_bears(solvent: Solvent, millilitres: fl
 
 
 def _texts(book: Book, name: str) -> str:
-    return " ".join(caution.text for caution in cautions_of(book, _step(book, name)))
+    return " ".join(caution.text for caution in cautions_of(book, name))
 
 
 def test_solvent_wet_films_in_a_heated_box_are_cautioned_and_water_is_not() -> None:
