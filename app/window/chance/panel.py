@@ -62,6 +62,7 @@ class ChancePanel(QScrollArea):
         self.do.setToolTip(keys)
         self.do.clicked.connect(lambda _on=False: self._apply())
         self.message = MessageLabel()
+        self.starts = text("")
         self._lay_out()
         runner.changed.connect(self._show)
         self._show()
@@ -78,7 +79,10 @@ class ChancePanel(QScrollArea):
         column.addWidget(self.decides)
         column.addWidget(self.kept)
         column.addWidget(text(self.tr("What would help"), bold=True))
-        below: tuple[QWidget, ...] = (self.look, self.progress, self.list, self.do, self.message)
+        below: tuple[QWidget, ...] = (
+            *(self.look, self.progress, self.list, self.do),
+            *(self.message, self.starts),
+        )
         for each in below:
             column.addWidget(each)
         column.addStretch(1)
@@ -165,7 +169,18 @@ class ChancePanel(QScrollArea):
             self.progress.say(self.tr("Nothing that was tried would help."))
         self.list.setVisible(helps)
         self.do.setVisible(helps)
+        self._show_starts()
         self._mark()
+
+    def _show_starts(self) -> None:
+        """Tell until when one may wait with each project that has a date."""
+        starts, picture = self.runner.starts, self.runner.picture
+        self.starts.setVisible(bool(starts))
+        if starts and picture is not None:
+            from app.service.advising import start_line  # noqa: PLC0415 - numpy is there by now
+
+            lines = [start_line(project, "", session, picture.zone) for project, session in starts]
+            self.starts.setText("\n".join(map(translated, lines)))
 
     def _mark(self) -> None:
         self.do.setEnabled(0 <= self.list.currentRow() < self.list.count())

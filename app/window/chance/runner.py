@@ -10,14 +10,16 @@ from typing import TYPE_CHECKING, NamedTuple
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.service.planning_errors import Stopped
+from app.window.message_translation import edit_name
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.worker import Worker
 
 if TYPE_CHECKING:
-    from app.service.advising import DateAdvice
+    from app.service.advising import Adviser, DateAdvice
     from app.service.planning import Planned
     from app.service.surer_plans import SurerPlan
+    from planner.bench import Stretch
     from planner.chance.odds import Odds
     from planner.chance.scoring import ForecastScore
     from planner.values.forecast import Forecast
@@ -41,6 +43,7 @@ class _Answers(QObject):
     sure = Signal(int, object)
     tries = Signal(int, int, int, str)
     helped = Signal(int, object)
+    starts = Signal(int, object)
     surer = Signal(int, object)
 
 
@@ -57,6 +60,9 @@ class ChanceRunner(QObject):
         Other orders of the same work that are surer, and are not taken unasked.
     advice
         What would help; None while nobody has asked, or it is not known.
+    starts
+        Of each project with a date, the last session on which it can be begun and
+        keep it in four runs of five; None where it cannot.
     trying
         Which measure of how many is being tried, and its name; None where none is.
 
@@ -75,6 +81,7 @@ class ChanceRunner(QObject):
         self.scores: tuple[ForecastScore, ...] = ()
         self.orders: tuple[SurerPlan, ...] = ()
         self.advice: tuple[DateAdvice, ...] | None = None
+        self.starts: tuple[tuple[str, Stretch | None], ...] = ()
         self.trying: tuple[int, int, str] | None = None
         self.picture: PlanSnapshot | None = None
         self._serial = 0
@@ -85,6 +92,7 @@ class ChanceRunner(QObject):
         self._answers.tries.connect(self._know_trial)
         self._answers.helped.connect(self._know_advice)
         self._answers.surer.connect(self._know_orders)
+        self._answers.starts.connect(self._know_starts)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.timeout.connect(self.begin)
@@ -120,7 +128,7 @@ class ChanceRunner(QObject):
         if picture is None:
             return
         self.stop()
-        self.picture, self.advice = picture, None
+        self.picture, self.advice, self.starts = picture, None, ()
         serial, stop, said = self._serial, self._stopped.is_set, self._session.forecasts
         self.trying = (0, 0, "")
         self.changed.emit()
@@ -128,7 +136,15 @@ class ChanceRunner(QObject):
         def tell(at: int, of: int, name: str) -> None:
             self._answers.tries.emit(serial, at, of, name)
 
-        self._start(lambda: self._answers.helped.emit(serial, _advice(picture, said, tell, stop)))
+        def job() -> None:
+            adviser = _adviser(picture, said, stop)
+            found = adviser.all(lambda at, of, name: tell(at, of, edit_name(name)))
+            self._answers.helped.emit(serial, (adviser.odds, found))
+            dated = [one.project for one in adviser.odds.projects if one.target is not None]
+            starts = tuple((project, adviser.latest_start(project)) for project in dated)
+            self._answers.starts.emit(serial, starts)
+
+        self._start(job)
 
     def apply(self, advice: DateAdvice) -> Refused | None:
         """Make a measure one edit of the book; return why it cannot be."""
@@ -162,6 +178,7 @@ class ChanceRunner(QObject):
         self.stop()
         self.odds = self.advice = self.picture = None
         self.scores = self.orders = ()
+        self.starts = ()
         self.changed.emit()
 
     def _planning(self, busy: bool) -> None:
@@ -170,7 +187,7 @@ class ChanceRunner(QObject):
             self.stop()
         elif self._session.picture is not self.picture:
             self.odds = self.advice = None
-            self.orders = ()
+            self.orders, self.starts = (), ()
             self.changed.emit()
             self._soon.start(REST_MS)
 
@@ -199,6 +216,11 @@ class ChanceRunner(QObject):
     def _know_trial(self, serial: int, at: int, of: int, name: str) -> None:
         if serial == self._serial:
             self.trying = (at, of, name)
+            self.changed.emit()
+
+    def _know_starts(self, serial: int, starts: tuple[tuple[str, Stretch | None], ...]) -> None:
+        if serial == self._serial:
+            self.starts = starts
             self.changed.emit()
 
     def _know_advice(self, serial: int, found: tuple[Odds, tuple[DateAdvice, ...]]) -> None:
@@ -244,18 +266,11 @@ def _planned(picture: PlanSnapshot) -> Planned:
     return Planned(picture.plan, picture.verdict, picture.cure, picture.calendar, picture.book)
 
 
-def _advice(
-    picture: PlanSnapshot,
-    said: tuple[Forecast, ...],
-    tell: Callable[[int, int, str], None],
-    stop: Callable[[], bool],
-) -> tuple[Odds, tuple[DateAdvice, ...]]:
+def _adviser(
+    picture: PlanSnapshot, said: tuple[Forecast, ...], stop: Callable[[], bool]
+) -> Adviser:
     from app.service.advising import Adviser  # noqa: PLC0415 - numpy, once it is needed
     from app.service.forecasts import scale_of  # noqa: PLC0415
-    from app.window.message_translation import edit_name  # noqa: PLC0415
 
-    adviser = Adviser(
-        picture.book, _planned(picture), scale=scale_of(picture.book, said), stop=stop
-    )
-    found = adviser.all(lambda at, of, name: tell(at, of, edit_name(name)))
-    return adviser.odds, found
+    scale = scale_of(picture.book, said)
+    return Adviser(picture.book, _planned(picture), scale=scale, stop=stop)

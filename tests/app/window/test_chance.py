@@ -76,6 +76,11 @@ def test_one_key_makes_a_measure_an_edit_that_can_be_undone(qtbot, window) -> No
     assert "Stop" in panel.look.text()
     qtbot.waitUntil(lambda: window.chance.advice is not None, timeout=WAIT_MS)
     assert panel.list.count() == len(window.chance.advice) > 0
+    qtbot.waitUntil(lambda: bool(window.chance.starts), timeout=WAIT_MS)
+    ((project, session),) = window.chance.starts
+    assert project in panel.starts.text()
+    if session is not None:  # else it is said to be too late
+        assert "at the latest" in panel.starts.text()
     wanted = window.chance.advice[0].book
     panel.list.setFocus()
     qtbot.keyClick(panel.list, Qt.Key.Key_Return)
