@@ -54,11 +54,11 @@ def move_focus(holder: QWidget, *, onwards: bool) -> bool:
 def move_between(areas: Sequence[QWidget], *, onwards: bool) -> bool:
     """Give the keys to the next field of a window, area by area as they lie on it.
 
-    Within an area they follow as they were put in; what lies in none comes last.  False
+    Within an area they follow as they are laid out; what lies in none comes last.  False
     where no field of the window has the keys.
     """
     here = QApplication.focusWidget()
-    ring = sorted(_ring(areas[0].window()), key=lambda widget: _area_of(widget, areas))
+    ring = sorted(stops_now(areas[0].window()), key=lambda widget: _area_of(widget, areas))
     holders = [widget for widget in ring if widget is here or _owns(widget, here)]
     if not holders:
         return False
@@ -93,15 +93,39 @@ def _in(layout: QLayout, widgets: Sequence[QWidget]) -> Iterator[QWidget]:
             yield from _of(place)
 
 
-def _ring(above: QWidget) -> Iterator[QWidget]:
-    """Yield every field below a widget at which Tab can stop now, as they were put in."""
-    for widget in above.children():
-        if not isinstance(widget, QWidget) or widget.isWindow() or not widget.isVisible():
+def _as_laid_out(above: QWidget) -> list[QWidget]:
+    """Return the children of a widget in the order of its layout, then those it does not lay."""
+    widgets = [widget for widget in above.children() if isinstance(widget, QWidget)]
+    layout = above.layout()
+    laid = list(_laid(layout, widgets)) if layout is not None else []
+    return [*laid, *(widget for widget in widgets if widget not in laid)]
+
+
+def _laid(layout: QLayout, widgets: Sequence[QWidget]) -> Iterator[QWidget]:
+    """Yield the widgets of a layout and of the layouts in it."""
+    inner = [layout for layout in layout.children() if isinstance(layout, QLayout)]
+    places: list[tuple[int, QWidget | QLayout]] = [
+        *((layout.indexOf(widget), widget) for widget in widgets),
+        *((layout.indexOf(other), other) for other in inner),
+    ]
+    for at, place in sorted(places, key=lambda place: place[0]):
+        if at < 0:
+            continue
+        if isinstance(place, QLayout):
+            yield from _laid(place, widgets)
+        else:
+            yield place
+
+
+def stops_now(above: QWidget) -> Iterator[QWidget]:
+    """Yield every field below a widget at which Tab can stop now, as they are laid out."""
+    for widget in _as_laid_out(above):
+        if widget.isWindow() or not widget.isVisible():
             continue
         if _takes_tab(widget) and widget.isEnabled() and widget.focusProxy() is None:
             yield widget
         if not isinstance(widget, QAbstractSpinBox | QComboBox):  # the line within is theirs
-            yield from _ring(widget)
+            yield from stops_now(widget)
 
 
 def _area_of(widget: QWidget, areas: Sequence[QWidget]) -> int:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QByteArray
 
+from app.window.control_names import name_controls
 from app.window.pages import Late, make_pages
 from app.window.palette import LIGHT, Colours
 from app.window.shell import Shell
@@ -49,7 +50,7 @@ class Views:
         for page in self.pages:
             beside = any(page.name in workspace.beside for workspace in window.workspaces)
             take_in = self._dress if beside else self._take_in
-            page.late.then = partial(take_in, hear=hearing.get(page.name))
+            page.late.then = partial(take_in, hear=hearing.get(page.name), title=page.plain)
         self.way_in.then = partial(self._take_in, hear=self._hear_way_in)
         self.no_book.then = partial(self._take_in, hear=None)
         self.bench.then = self._hear_bench
@@ -83,12 +84,13 @@ class Views:
         if timeline is not None:
             self._window.settings.setValue("timeline", timeline.splitter.saveState())
 
-    def _take_in(self, view: Any, hear: Callable[[Any], None] | None) -> None:
+    def _take_in(self, view: Any, hear: Callable[[Any], None] | None, title: str = "") -> None:
         self._window.stack.addWidget(view)
-        self._dress(view, hear)
+        self._dress(view, hear, title)
 
-    def _dress(self, view: Any, hear: Callable[[Any], None] | None) -> None:
+    def _dress(self, view: Any, hear: Callable[[Any], None] | None, title: str = "") -> None:
         view.set_colours(self._colours)
+        name_controls(view, title)
         if hear is not None:
             hear(view)
 

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QComboBox, QDialog, QTabBar, QWidget
 from small_book import NOW, PROJECT, key, small_book
 from window_steps import MakeWindow, replan
 
@@ -19,6 +19,7 @@ from app.window.bench_time.dialogs import AwayDialog, ExtraDialog
 from app.window.inspector import BESIDE
 from app.window.main_window import MainWindow
 from app.window.spray_words import spray_words
+from app.window.tab_order import stops_now
 from planner.air import Fitness
 from planner.cure import Cure
 from planner.values.book import Book
@@ -213,3 +214,28 @@ def test_a_project_says_its_date_and_whether_it_keeps_it(qtbot, make_window: Mak
 
 def target(book: Book, on: date | None) -> Edit:
     return edits.set_target(book, PROJECT, on)
+
+
+def test_tab_follows_the_eye_where_lines_came_later(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("bench time")
+    evenings = window.evenings
+    ring = list(stops_now(evenings))
+    monday = evenings.rules[0].days[0]
+    assert ring.index(monday) < ring.index(evenings.add)
+    assert ring.index(evenings.add) < ring.index(evenings.skip) < ring.index(evenings.add_extra)
+
+
+def test_lists_and_sets_of_leaves_have_names_of_their_own(make_window: MakeWindow) -> None:
+    window = make_window(small_book(), NOW)
+    nameless = []
+    for page in window.pages:
+        window.show_page(page.name)
+        QApplication.processEvents()
+        for control in page.widget.findChildren(QWidget):
+            if not isinstance(control, QTabBar | QComboBox) or not control.isVisible():
+                continue
+            if not control.accessibleName():
+                nameless.append((page.name, type(control.parent()).__name__))
+    assert nameless == []
+    assert window.frame.switch.accessibleName()
