@@ -80,6 +80,7 @@ class AirStrip(QFrame):
         self.verdict = ElidedLabel()
         self.change = QPushButton(self.tr("Change air"))
         self.change.setCheckable(True)
+        self.change.setMinimumHeight(28)
         self.change.setToolTip(self.tr("Temperature and humidity (F3)"))
         self.change.toggled.connect(self._open)
         self.undo = QToolButton()
