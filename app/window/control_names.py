@@ -1,21 +1,12 @@
-"""Names for controls that have their words beside them only: for those who listen."""
+"""Names for sets of leaves, which have no words of their own: for those who listen."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QLabel, QTabWidget, QWidget
-
-NAMED = (QComboBox, QAbstractSpinBox)
+from PySide6.QtWidgets import QTabWidget, QWidget
 
 
-def name_controls(view: QWidget, title: str) -> None:
-    """Give lists and numbers the words of their label, and sets of leaves that of the page.
-
-    What has a name already keeps it.
-    """
-    for label in view.findChildren(QLabel):
-        buddy = label.buddy()
-        if isinstance(buddy, NAMED) and not buddy.accessibleName():
-            buddy.setAccessibleName(label.text().replace("&", ""))
+def name_leaves(view: QWidget, title: str) -> None:
+    """Give each set of leaves in a page the title of the page; what has a name keeps it."""
     for tabs in view.findChildren(QTabWidget):
         for named in (tabs, tabs.tabBar()):
             if not named.accessibleName():

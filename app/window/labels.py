@@ -61,6 +61,8 @@ def field_label(words_: str, buddy: QWidget) -> QLabel:
     """Return the label of a control; "&" marks its key."""
     label = QLabel(words_)
     label.setBuddy(buddy)
+    if not buddy.accessibleName():  # a list is called by what is chosen in it, otherwise
+        buddy.setAccessibleName(words_.replace("&", ""))
     # Hinted letters may be wider than Qt measures them.
     label.setMinimumWidth(label.fontMetrics().horizontalAdvance(words_) + 4)
     return label

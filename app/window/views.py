@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QByteArray
 
-from app.window.control_names import name_controls
+from app.window.control_names import name_leaves
 from app.window.pages import Late, make_pages
 from app.window.palette import LIGHT, Colours
 from app.window.shell import Shell
@@ -90,7 +90,7 @@ class Views:
 
     def _dress(self, view: Any, hear: Callable[[Any], None] | None, title: str = "") -> None:
         view.set_colours(self._colours)
-        name_controls(view, title)
+        name_leaves(view, title)
         if hear is not None:
             hear(view)
 
