@@ -158,7 +158,7 @@ class TimelinePage(QWidget):
 
     def _show_level(self, level: int) -> None:
         """Show the overview (0) or the work, larger (1); the button follows."""
-        self.level_buttons.button(level).setChecked(True)
+        self._levels_at[level].setChecked(True)  # the group itself is never asked for one
         self.levels.setCurrentIndex(level)
         self.filter.setVisible(level == 1)
         for button in self._zooms:
@@ -223,6 +223,7 @@ class TimelinePage(QWidget):
 
     def _level_buttons(self) -> Iterator[QToolButton]:
         self.level_buttons = QButtonGroup(self)
+        self._levels_at: list[QToolButton] = []
         for level, (name, tip) in enumerate(
             (
                 (self.tr("Overview"), self.tr("The whole plan, one lane a model")),
@@ -236,6 +237,7 @@ class TimelinePage(QWidget):
             button.setMinimumHeight(28)
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             self.level_buttons.addButton(button, level)
+            self._levels_at.append(button)
             yield button
         self.level_buttons.idClicked.connect(self._show_level)
 
