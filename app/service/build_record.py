@@ -22,6 +22,7 @@ from app.service.document import (
 )
 from app.service.photo_data import Damaged, bare
 from app.service.run_sheet_text import mix_text
+from app.service.starter_stock import swatch_of
 from planner.evening import film_brake
 from planner.passes import Pass, expand
 from planner.values.book import Book
@@ -204,10 +205,10 @@ class _Record:
                 yield self._photo(
                     name,
                     message(
-                        "{model}, {work}: {photo}",
+                        "{model}, {work}, {day}",
                         model=entry.fact.model,
                         work=_work(entry),
-                        photo=name,
+                        day=wording.day(minute_of(entry.fact.start), self.zone),
                     ),
                 )
 
@@ -271,7 +272,8 @@ class _Record:
                 message("used"),
             )
             yield Heading(self.level, message("Coats and mixes"))
-            yield DocumentTable(message("As they were used"), head, tuple(rows))
+            colours = tuple(swatch_of(self.book, name) for name, *_ in rows)
+            yield DocumentTable(message("As they were used"), head, tuple(rows), colours)
 
     def _seen(self) -> Iterator[Block]:
         rows = tuple(

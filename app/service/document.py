@@ -27,11 +27,15 @@ class Paragraph:
 
 @dataclass(frozen=True)
 class DocumentTable:
-    """Rows under a head; ``caption`` says what they are."""
+    """Rows under a head; ``caption`` says what they are.
+
+    ``swatches`` are the colours of the rows as "#rrggbb", "" for none, where they have any.
+    """
 
     caption: str
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
+    swatches: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -78,4 +82,5 @@ def _translated(block: Block, translate: Translate) -> Block:
         caption=translate(block.caption),
         head=tuple(map(translate, block.head)),
         rows=tuple(tuple(map(translate, row)) for row in block.rows),
+        swatches=block.swatches,
     )

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from base64 import b64encode
+from collections.abc import Iterable, Iterator
 from html import escape
+from itertools import groupby, zip_longest
 
 from app.service.document import (
     Block,
@@ -31,7 +33,10 @@ caption { text-align: left; font-style: italic; }
 th, td { border-bottom: 1px solid var(--rule); padding: .3rem .6rem .3rem 0;
   text-align: left; vertical-align: top; }
 p, td { white-space: pre-line; }
-figure { margin: 1rem 0; } img { max-width: 100%; height: auto; }
+.photos { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); }
+figure { margin: 0; } img { max-width: 100%; height: auto; }
+.swatch { display: inline-block; width: 1.4em; height: 1.4em; border-radius: 50%;
+  border: 1px solid #857b6b; margin-right: .5em; vertical-align: -.3em; }
 @media print { body { max-width: none; } tr, figure { break-inside: avoid; } }
 """
 
@@ -39,16 +44,23 @@ figure { margin: 1rem 0; } img { max-width: 100%; height: auto; }
 def html_of(document: Document, language: str = "en") -> bytes:
     """Return the page, in UTF-8; ``language`` is that of the document's text (BCP 47)."""
     title = _text(document.title)
-    body = "\n".join(_block(block) for block in document.blocks)
+    body = "\n".join(_blocks(document.blocks))
     page = (
         f'<!DOCTYPE html>\n<html lang="{escape(language)}">\n<head>\n<meta charset="utf-8">\n'
         f'<meta http-equiv="Content-Security-Policy" content="{escape(POLICY)}">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         '<meta name="generator" content="Tackfree">\n'
         f"<title>{escape(tame(document.title, lines=False))}</title>\n"
-        f"<style>\n{STYLE}</style>\n</head>\n<body>\n<h1>{title}</h1>\n{body}\n</body>\n</html>\n"
+        f"<style>\n{STYLE}{_rules(document)}</style>\n</head>\n<body>\n<h1>{title}</h1>\n{body}\n</body>\n</html>\n"
     )
     return page.encode()
+
+
+def _blocks(blocks: Iterable[Block]) -> Iterator[str]:
+    """Yield every block; photos that follow each other are laid out side by side."""
+    for photos, group in groupby(blocks, lambda block: isinstance(block, Figure)):
+        told = [_block(block) for block in group]
+        yield "\n".join(['<div class="photos">', *told, "</div>"] if photos else told)
 
 
 def _block(block: Block) -> str:
@@ -66,12 +78,27 @@ def _block(block: Block) -> str:
 
 def _table(table: DocumentTable) -> str:
     head = "".join(f'<th scope="col">{_text(cell)}</th>' for cell in table.head)
+    dabs = map(_dab, table.swatches)
     rows = "\n".join(
-        "<tr>" + "".join(f"<td>{_text(cell)}</td>" for cell in row) + "</tr>" for row in table.rows
+        f"<tr><td>{dab}" + "</td><td>".join(map(_text, cells)) + "</td></tr>"
+        for dab, cells in zip_longest(dabs, table.rows, fillvalue="")
     )
     return (
         f"<table>\n<caption>{_text(table.caption)}</caption>\n"
         f"<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n</table>"
+    )
+
+
+def _dab(swatch: str) -> str:
+    return f'<span class="swatch c{escape(swatch[1:])}"></span>' if swatch else ""
+
+
+def _rules(document: Document) -> str:
+    """Return a rule for each colour of the document: no element has a style of its own."""
+    tables = [block for block in document.blocks if isinstance(block, DocumentTable)]
+    swatches = dict.fromkeys(swatch for table in tables for swatch in table.swatches if swatch)
+    return "".join(
+        f".c{escape(swatch[1:])} {{ background: {escape(swatch)}; }}\n" for swatch in swatches
     )
 
 

@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import (
     QCoreApplication,
     QItemSelectionModel,
+    QSize,
     Qt,
 )
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -30,16 +31,28 @@ from app.window.glossary import state_meaning
 from app.window.labels import MessageLabel, field_label, text
 from app.window.message_translation import translated
 from app.window.session import Session
+from app.window.stock.bottles import PICTURE
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.coating_rows import CureLine, FamilyRows, StockRow, cure_lines, told_place
 from app.window.stock.drying_card_dialog import DryingCardDialog
 from app.window.stock.supply_dialogs import AmountDialog
-from app.window.stock.tree import LEFT, NAME, NEEDED, OPENED, StockFilter, StockModel, cell, ml
+from app.window.stock.tree import (
+    BUY,
+    LEFT,
+    NAME,
+    NEEDED,
+    OPENED,
+    StockFilter,
+    StockModel,
+    cell,
+    ml,
+    to_buy,
+)
 from planner.values.coating import THINNERS, Coating
 from planner.values.moment import moment_of
 
 WIDEST_NAME = 320  # longer names are cut, and told in full by the tip [px]
-ICON_ROOM = 52  # what indentation and swatch take [px]
+ICON_ROOM = 62  # a bottle with its swatch, and the arrow before it [px]
 
 
 class CoatingsPage(QWidget):
@@ -77,6 +90,7 @@ class CoatingsPage(QWidget):
         tree.setModel(self.filter)
         tree.setAccessibleName(self.tr("Coatings by family"))
         tree.setUniformRowHeights(True)
+        tree.setIconSize(QSize(PICTURE[0] // 2, PICTURE[1] // 2))
         tree.setIndentation(14)
         tree.setItemDelegate(Roomy(tree))
         tree.setAlternatingRowColors(True)
@@ -159,6 +173,7 @@ class CoatingsPage(QWidget):
         chosen = self.chosen()
         name = self._wanted or (chosen.name if chosen else "")
         count = self.model.rowCount()
+        self.model.zone = self._session.zone
         self.model.show_families(families)
         if self.chosen() is None or self._wanted or self.model.rowCount() != count:
             self.tree.expandAll()
@@ -173,7 +188,10 @@ class CoatingsPage(QWidget):
         letters = self.tree.fontMetrics()
         for column in range(OPENED):
             head = self.model.headerData(column, Qt.Orientation.Horizontal)
-            told = {head, *(cell(row, column) for family in families for row in family.rows)}
+            every = [row for family in families for row in family.rows]
+            told = {head, *(cell(row, column) for row in every)}
+            if column == BUY:
+                told |= {to_buy(row, self._session.zone) for row in every}
             wide = max(letters.horizontalAdvance(words_) for words_ in told)
             if column == NAME:
                 wide = min(wide, WIDEST_NAME) + ICON_ROOM

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import (
     QAbstractItemModel,
@@ -10,6 +11,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QSize,
     QSortFilterProxyModel,
     Qt,
 )
@@ -17,15 +19,17 @@ from PySide6.QtGui import QFont, QIcon
 
 from app.window import words
 from app.window.forms.rows import EN_SPACE, RIGHT
-from app.window.labels import swatch_icon
+from app.window.palette import LIGHT
+from app.window.stock.bottles import PICTURE, bottle_icon
 from app.window.stock.coating_rows import MOST_ROLES, FamilyRows, StockRow
 from app.window.tree_nodes import COUNTED
 from planner.quantity import ShoppingLine
 
 Index = QModelIndex | QPersistentModelIndex
 NO_INDEX = QModelIndex()
+SAID = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole)
 LEAST_ML = 0.05  # what would be told as nothing
-NAME, FINISH, ROLE, LEFT, NEEDED, BOTTLE, OPENED = range(7)
+NAME, FINISH, ROLE, LEFT, NEEDED, BUY, BOTTLE, OPENED = range(8)
 NUMBERS = (LEFT, NEEDED, BOTTLE)
 
 
@@ -64,7 +68,9 @@ class StockModel(QAbstractItemModel):
         super().__init__(parent)
         self._families: list[_Family] = []
         self._numbered: dict[int, _Family | _Coating] = {}
-        self._icons: dict[str, QIcon] = {}
+        self._icons: dict[tuple[object, ...], QIcon] = {}
+        self.colours = LIGHT
+        self.zone = ZoneInfo("UTC")
 
     def show_families(self, families: tuple[FamilyRows, ...]) -> None:
         """Show other coatings; lines that stay keep their indexes."""
@@ -136,6 +142,8 @@ class StockModel(QAbstractItemModel):
         if not isinstance(entry, _Coating):
             return None
         row = entry.value
+        if index.column() == BUY and role in SAID:
+            return to_buy(row, self.zone)
         if role == Qt.ItemDataRole.DisplayRole:
             return cell(row, index.column())
         if role == Qt.ItemDataRole.ToolTipRole:
@@ -143,10 +151,7 @@ class StockModel(QAbstractItemModel):
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (LEFT, NEEDED, BOTTLE):
             return RIGHT
         if role == Qt.ItemDataRole.DecorationRole and index.column() == NAME:
-            swatch = row.coating.swatch
-            if swatch not in self._icons:
-                self._icons[swatch] = swatch_icon(swatch)
-            return self._icons[swatch]
+            return self._bottle(row)
         return None
 
     def headerData(
@@ -162,6 +167,7 @@ class StockModel(QAbstractItemModel):
                 self.tr("For"),
                 self.tr("Left"),
                 self.tr("Plan needs"),
+                self.tr("To buy"),
                 self.tr("Bottle"),
                 self.tr("Opened"),
             )[section]
@@ -170,11 +176,24 @@ class StockModel(QAbstractItemModel):
             return RIGHT
         return None
 
+    def _bottle(self, row: StockRow) -> QIcon:
+        size = max(row.coating.bottle_ml, 0.1)
+        left = round(min(1.0, row.stock.left_ml / size), 2)
+        taken = round(min(1.0, (row.line.needed_ml if row.line else 0.0) / size), 2)
+        known = (row.coating.swatch, left, taken, bool(row.old), self.colours.dark)
+        if known not in self._icons:
+            self._icons[known] = bottle_icon(
+                row.coating.swatch, left, taken, old=bool(row.old), colours=self.colours
+            )
+        return self._icons[known]
+
     def _of_family(self, value: FamilyRows, column: int, role: int) -> Any:
         if column == NAME and role == Qt.ItemDataRole.DisplayRole:
             return self.tr("{family} ({n})").format(
                 family=family_word(value.family.value), n=len(value.rows)
             )
+        if role == Qt.ItemDataRole.SizeHintRole:  # all lines are as high as the first
+            return QSize(1, PICTURE[1] // 2)
         if role == Qt.ItemDataRole.FontRole:
             font = QFont()
             font.setWeight(QFont.Weight.DemiBold)
@@ -242,6 +261,8 @@ def cell(row: StockRow, column: int) -> str:
         return ml(row.stock.left_ml)
     if column == NEEDED:
         return needed(row)
+    if column == BUY:
+        return ml(row.line.buy_ml) if row.line is not None and row.short else ""
     if column == BOTTLE:
         return words.fill(words.tr("{amount:g} ml"), amount=coating.bottle_ml)
     opened = words.day(coating.opened) + f" {coating.opened.year}" if coating.opened else ""
@@ -263,6 +284,18 @@ def needed(row: StockRow) -> str:
         return ""
     told = needed_words(row.line)
     return f"⚠ {told}" if row.short else told
+
+
+def to_buy(row: StockRow, zone: ZoneInfo) -> str:
+    """Return how much is to be bought, and when the bottle runs out by the plan; "" for none."""
+    line = row.line
+    if line is None or not row.short:
+        return ""
+    amount = ml(line.buy_ml)
+    if line.runs_out is None or line.runs_out.at is None:
+        return amount
+    day = words.day_of(line.runs_out.at, zone)
+    return words.tr("{amount}, by {day}").format(amount=amount, day=day)
 
 
 def tip(row: StockRow, column: int) -> str:

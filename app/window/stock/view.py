@@ -208,7 +208,9 @@ class StockView(QWidget):
         listing.message.say(f"{told_place(book, refused.place)}: {translated(refused.mend)}")
 
     def set_colours(self, colours: Colours) -> None:
-        """Paint in other colours; the controls follow their palette."""
+        """Paint the bottles in other colours; the controls follow their palette."""
+        self.coatings.model.colours = colours
+        self.coatings.tree.viewport().update()
 
     def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what a plan needs, against the stock."""

@@ -88,7 +88,7 @@ def test_photos_are_in_the_page_and_missing_ones_are_named(tmp_path: Path) -> No
     head, _, data = image.get("src").partition(",")
     assert head == "data:image/png;base64"
     assert b64decode(data) == png()
-    assert PHOTO in image.get("alt")
+    assert image.get("alt") == "cart, prime, Thu 6 Mar 2031"  # what, how far, and when
     assert f"Photo {LOST} is missing from b.photos." in text_of(page)
 
 
@@ -141,3 +141,11 @@ def test_markdown_says_the_same(tmp_path: Path) -> None:
     assert mine == [" ".join(cell.split()) for cell in cells(theirs)]
     (image,) = page.iter(f"{HTML}img")
     assert b64decode(image.get("src").partition(",")[2]) == png()
+
+
+def test_each_coating_has_its_swatch_beside_it(tmp_path: Path) -> None:
+    book = logged_book()
+    data = html_of(build_record(book, NOW, tmp_path / "b.photos")).decode()
+    primer = book.coating("grey primer").swatch
+    assert f".c{primer[1:]} {{ background: {primer}; }}" in data
+    assert f'<span class="swatch c{primer[1:]}"></span>' in data
