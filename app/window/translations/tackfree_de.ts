@@ -1515,10 +1515,6 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
-  <message>
-   <source>&amp;Change the air</source>
-   <translation>Luft &amp;ändern</translation>
-  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -2251,10 +2247,6 @@ Quelle: {source}</translation>
   <message>
    <source>Exported to {path}</source>
    <translation>Exportiert nach {path}</translation>
-  </message>
-  <message>
-   <source>Tonight as a page for the p&amp;hone…</source>
-   <translation>Heute Abend als Seite fürs &amp;Telefon …</translation>
   </message>
  </context>
  <context>
@@ -3424,10 +3416,6 @@ Quelle: {source}</translation>
    <source>no</source>
    <translation>nein</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>MarkField</name>
@@ -3442,10 +3430,6 @@ Quelle: {source}</translation>
   <message>
    <source>after minutes at 23 °C, 50 %</source>
    <translation>nach Minuten bei 23 °C, 50 %</translation>
-  </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
   </message>
  </context>
  <context>
@@ -3473,10 +3457,6 @@ Quelle: {source}</translation>
   <message>
    <source>Remove this body</source>
    <translation>Diesen Körper entfernen</translation>
-  </message>
-  <message>
-   <source> mm</source>
-   <translation> mm</translation>
   </message>
  </context>
  <context>
@@ -3663,10 +3643,6 @@ Quelle: {source}</translation>
   <message>
    <source>{parts} are painted apart and joined later: try them together dry before painting. Paint in a joint is hard to remove. (common practice, no source)</source>
    <translation>{parts} werden getrennt bemalt und später zusammengeklebt: vor dem Bemalen trocken zusammensetzen. Farbe in einer Fuge ist schwer herauszubekommen. (gängige Praxis, ohne Quelle)</translation>
-  </message>
-  <message>
-   <source>m</source>
-   <translation>m</translation>
   </message>
  </context>
  <context>
@@ -4177,10 +4153,6 @@ in {length}</translation>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
   </message>
-  <message>
-   <source>no coat</source>
-   <translation>keine Schicht</translation>
-  </message>
  </context>
  <context>
   <name>PlacesTable</name>
@@ -4195,10 +4167,6 @@ in {length}</translation>
   <message>
    <source>&amp;Take back</source>
    <translation>&amp;Zurücknehmen</translation>
-  </message>
-  <message>
-   <source>Which place gets which coat</source>
-   <translation>Welche Stelle welche Schicht bekommt</translation>
   </message>
  </context>
  <context>
@@ -5340,10 +5308,6 @@ in {length}</translation>
    <source>{place} (usual)</source>
    <translation>{place} (üblich)</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>StockModel</name>
@@ -5368,6 +5332,10 @@ in {length}</translation>
    <translation>Plan braucht</translation>
   </message>
   <message>
+   <source>To buy</source>
+   <translation>Zu kaufen</translation>
+  </message>
+  <message>
    <source>Bottle</source>
    <translation>Flasche</translation>
   </message>
@@ -5378,10 +5346,6 @@ in {length}</translation>
   <message>
    <source>{family} ({n})</source>
    <translation>{family} ({n})</translation>
-  </message>
-  <message>
-   <source>To buy</source>
-   <translation>Zu kaufen</translation>
   </message>
  </context>
  <context>
@@ -5777,18 +5741,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>The label, the safety data sheet and local rules have the last word.</source>
    <translation>Das letzte Wort haben das Etikett, das Sicherheitsdatenblatt und die örtlichen Vorschriften.</translation>
   </message>
-  <message>
-   <source>From before this stretch</source>
-   <translation>Von vor dieser Bastelzeit</translation>
-  </message>
-  <message>
-   <source>At the bench (B)</source>
-   <translation>Am Basteltisch (B)</translation>
-  </message>
-  <message>
-   <source>One piece of work at a time, in large letters (F11)</source>
-   <translation>Eine Arbeit nach der anderen, in großer Schrift (F11)</translation>
-  </message>
  </context>
  <context>
   <name>Unforeseen</name>
@@ -6107,10 +6059,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>first</source>
    <translation>erst</translation>
   </message>
-  <message>
-   <source>min</source>
-   <translation>min</translation>
-  </message>
  </context>
  <context>
   <name>WindowRow</name>
@@ -6325,63 +6273,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{number}. {what}</source>
    <translation>{number}. {what}</translation>
-  </message>
- </context>
- <context>
-  <name>WorkLine</name>
-  <message>
-   <source>{stage}, part {number} of {count}</source>
-   <translation>{stage}, Teil {number} von {count}</translation>
-  </message>
-  <message>
-   <source>{stage}, coat {coat}</source>
-   <translation>{stage}, Schicht {coat}</translation>
-  </message>
-  <message>
-   <source>{stage} · {model}</source>
-   <translation>{stage} · {model}</translation>
-  </message>
-  <message>
-   <source>{start}, {length}: {heading}. {coats}. {why}</source>
-   <translation>{start}, {length}: {heading}. {coats}. {why}</translation>
-  </message>
-  <message>
-   <source>✓ in the logbook</source>
-   <translation>✓ im Logbuch</translation>
-  </message>
-  <message>
-   <source>begun {time}</source>
-   <translation>begonnen {time}</translation>
-  </message>
-  <message>
-   <source>Done</source>
-   <translation>Fertig</translation>
-  </message>
-  <message>
-   <source>Note in the logbook that this coat is done now</source>
-   <translation>Im Logbuch notieren, dass diese Schicht jetzt fertig ist</translation>
-  </message>
-  <message>
-   <source>Done: {heading}</source>
-   <translation>Fertig: {heading}</translation>
-  </message>
-  <message>
-   <source>Take back: plan it again</source>
-   <translation>Zurücknehmen: wieder planen</translation>
-  </message>
-  <message>
-   <source>Take back: {heading}</source>
-   <translation>Zurücknehmen: {heading}</translation>
-  </message>
-  <message>
-   <source>{place} of {part}</source>
-   <translation>{place} von {part}</translation>
-  </message>
-  <message>
-   <source>{caution}
-Source: {source}</source>
-   <translation>{caution}
-Quelle: {source}</translation>
   </message>
  </context>
  <context>
@@ -11956,8 +11847,8 @@ Quelle: {source}</translation>
    <translation>Arbeit vom {day}</translation>
   </message>
   <message>
-   <source>{model}, {work}: {photo}</source>
-   <translation>{model}, {work}: {photo}</translation>
+   <source>{model}, {work}, {day}</source>
+   <translation>{model}, {work}, {day}</translation>
   </message>
   <message>
    <source>under way</source>
@@ -14402,10 +14293,6 @@ Quelle: {source}</translation>
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{model}, {work}, {day}</source>
-   <translation>{model}, {work}, {day}</translation>
   </message>
  </context>
  <context>
@@ -17821,6 +17708,10 @@ Quelle: {source}</translation>
    <translation>über {amount}</translation>
   </message>
   <message>
+   <source>{amount}, by {day}</source>
+   <translation>{amount}, bis {day}</translation>
+  </message>
+  <message>
    <source>about {drops} drops</source>
    <translation>etwa {drops} Tropfen</translation>
   </message>
@@ -18131,54 +18022,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>Drying now</source>
-   <translation>Trocknet jetzt</translation>
-  </message>
-  <message>
-   <source>Will dry after this</source>
-   <translation>Trocknet danach</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}, for “{work}”</source>
-   <translation>{model} ({parts}): {state}, für „{work}“</translation>
-  </message>
-  <message>
-   <source>{model} ({parts}): {state}</source>
-   <translation>{model} ({parts}): {state}</translation>
-  </message>
-  <message>
-   <source>{amount}, by {day}</source>
-   <translation>{amount}, bis {day}</translation>
-  </message>
-  <message>
-   <source>{coating} ({parts}), {tool}</source>
-   <translation>{coating} ({parts}), {tool}</translation>
-  </message>
-  <message>
-   <source>{coating}, {tool}</source>
-   <translation>{coating}, {tool}</translation>
-  </message>
-  <message>
-   <source>Tonight</source>
-   <translation>Heute Abend</translation>
-  </message>
-  <message>
-   <source>Next at the bench</source>
-   <translation>Nächstes am Basteltisch</translation>
-  </message>
-  <message>
-   <source>Today</source>
-   <translation>Heute</translation>
-  </message>
-  <message>
-   <source>{place}: {temperature}, {humidity:.0f} % RH</source>
-   <translation>{place}: {temperature}, {humidity:.0f} % r. F.</translation>
-  </message>
-  <message>
-   <source>{line}; surfaces are {margin:.1f} K above the dew point</source>
-   <translation>{line}; Oberflächen liegen {margin:.1f} K über dem Taupunkt</translation>
   </message>
  </context>
 </TS>
