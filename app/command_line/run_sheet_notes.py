@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from app.command_line.output import iso
 from planner.evening.alternatives import Other
-from planner.evening.gaps import Gap
+from planner.evening.gaps import FreeGap
 from planner.evening.run_sheet_notes import Beside
 from planner.values.plan import PassKey
 
@@ -84,7 +84,7 @@ def key_fields(key: PassKey) -> dict[str, Any]:
     return {"project": key.project, "model": key.model, "step": key.step, "coat": key.coat}
 
 
-def gap_document(gap: Gap, zone: ZoneInfo) -> dict[str, Any]:
+def gap_document(gap: FreeGap, zone: ZoneInfo) -> dict[str, Any]:
     """Return a gap and what it is good for as JSON data."""
     return {
         "start": iso(gap.start, zone),

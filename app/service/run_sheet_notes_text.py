@@ -10,7 +10,7 @@ from planner.air import fitness
 from planner.evening.advice import InAir
 from planner.evening.alternatives import ColourTaker, Other
 from planner.evening.closing_check import Check, CheckKind
-from planner.evening.gaps import Gap, GapOffer, GapUse
+from planner.evening.gaps import FreeGap, GapOffer, GapUse
 from planner.evening.last_coat_brake import HARD, Brake, TopFilm
 from planner.evening.looks import DueLook
 from planner.evening.run_sheet_notes import Beside, Filling
@@ -59,7 +59,7 @@ def card_text(asks: Iterable[CardAsk], zone: ZoneInfo) -> str:
     return "\n".join(["Try a drying card", *lines]) if lines else ""
 
 
-def gaps_text(found: Iterable[Gap], zone: ZoneInfo) -> str:
+def gaps_text(found: Iterable[FreeGap], zone: ZoneInfo) -> str:
     """Return what the gaps of the coming days are good for, under a heading; "" for nothing."""
     lines = [
         f"  {wording.moment(gap.start, zone)}  {gap.minutes} min free: "

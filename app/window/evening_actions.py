@@ -21,7 +21,7 @@ from planner.values.plan import PassKey
 
 if TYPE_CHECKING:
     from app.service.film_brake import GoOn, HeldUp
-    from planner.evening.gaps import Gap, GapOffer
+    from planner.evening.gaps import FreeGap, GapOffer
     from planner.values.refusal import Refused
 
 HOUR = 60
@@ -177,7 +177,7 @@ class EveningActs(QObject):
         if picture is None:
             return
 
-        def take(gap: Gap, offer: GapOffer) -> Refused | None:
+        def take(gap: FreeGap, offer: GapOffer) -> Refused | None:
             return self._session.attempt(lambda book: pins.pin_to(book, offer.key, gap.stretch))
 
         GapsDialog(picture, self._session.now, take, self._window).open()

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from app.window.strip_content import Strip
     from planner.bench import BenchCalendar
     from planner.cure import Cure
-    from planner.evening.gaps import Gap
+    from planner.evening.gaps import FreeGap
     from planner.evening.run_sheet_notes import Beside
     from planner.graph.slack import Slack
     from planner.layers.disputed_choices import Choice
@@ -193,7 +193,7 @@ class PlanSnapshot:
         return beside(self.book, self.plan, self.sheet, self.cure)
 
     @cached_property
-    def gaps(self) -> tuple[Gap, ...]:
+    def gaps(self) -> tuple[FreeGap, ...]:
         """The gaps of the coming days, and what they are good for."""
         from planner.evening.gaps import gaps  # noqa: PLC0415
 
@@ -209,7 +209,7 @@ class PlanSnapshot:
         return asked_within(self.book, self.now, self.sheet.interval, self.cure)
 
     @cached_property
-    def tonight(self) -> tuple[RunSheet, Beside, tuple[Gap, ...], tuple[CardAsk, ...]]:
+    def tonight(self) -> tuple[RunSheet, Beside, tuple[FreeGap, ...], tuple[CardAsk, ...]]:
         """The run sheet, what is beside it, what gaps are good for, and what cards ask."""
         return self.sheet, self.beside, self.gaps, self.card_asks
 

@@ -49,7 +49,7 @@ class GapOffer:
 
 
 @dataclass(frozen=True)
-class Gap:
+class FreeGap:
     """Minutes in a stretch in which hands are free, and what they are good for."""
 
     stretch: Stretch
@@ -68,7 +68,7 @@ class Gap:
         return self.stretch.on
 
 
-def gaps(laid: ReplayedPlan, ahead: int = AHEAD) -> tuple[Gap, ...]:
+def gaps(laid: ReplayedPlan, ahead: int = AHEAD) -> tuple[FreeGap, ...]:
     """Return the gaps of the coming days that something fits into, the first one first.
 
     What is offered leaves all other work where the plan has it, and keeps
@@ -80,7 +80,7 @@ def gaps(laid: ReplayedPlan, ahead: int = AHEAD) -> tuple[Gap, ...]:
         for free in _free(laid, stretch, now):
             offers = tuple(_offers(laid, stretch, free))[:MOST]
             if offers:
-                found.append(Gap(stretch, free.start, free.end, offers))
+                found.append(FreeGap(stretch, free.start, free.end, offers))
     return tuple(found)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 from app.window import reasons, words
-from planner.evening.gaps import Gap, GapOffer, GapUse
+from planner.evening.gaps import FreeGap, GapOffer, GapUse
 
 
 def offer_words(offer: GapOffer) -> str:
@@ -21,7 +21,7 @@ def offer_words(offer: GapOffer) -> str:
     )
 
 
-def earlier_words(gap: Gap, offer: GapOffer) -> str:
+def earlier_words(gap: FreeGap, offer: GapOffer) -> str:
     """Return how much earlier than planned it would be done; "" for what is no pass."""
     if offer.use not in (GapUse.BRUSH, GapUse.SPRAY):
         return ""
@@ -30,7 +30,7 @@ def earlier_words(gap: Gap, offer: GapOffer) -> str:
     )
 
 
-def gap_title(gap: Gap, zone: ZoneInfo, now: int) -> str:
+def gap_title(gap: FreeGap, zone: ZoneInfo, now: int) -> str:
     """Return how long a gap is, and when."""
     told = words.tr("{length} free, {time}")
     return told.format(
@@ -38,7 +38,7 @@ def gap_title(gap: Gap, zone: ZoneInfo, now: int) -> str:
     )
 
 
-def gap_sentence(gap: Gap) -> str:
+def gap_sentence(gap: FreeGap) -> str:
     """Return a gap in one line, without its time: "37 min free: …"."""
     told = "; ".join(offer_words(offer) for offer in gap.offers)
     return words.tr("{length} free: {offers}").format(length=words.span(gap.minutes), offers=told)

@@ -18,12 +18,12 @@ from app.window import words
 from app.window.evening.gap_words import earlier_words, gap_title, offer_words
 from app.window.labels import MessageLabel, text
 from app.window.plan_snapshot import PlanSnapshot
-from planner.evening.gaps import Gap, GapOffer, GapUse
+from planner.evening.gaps import FreeGap, GapOffer, GapUse
 from planner.values.refusal import Refused
 
 TAKEN = (GapUse.BRUSH, GapUse.SPRAY)
 SPOT = Qt.ItemDataRole.UserRole
-Take = Callable[[Gap, GapOffer], Refused | None]
+Take = Callable[[FreeGap, GapOffer], Refused | None]
 
 
 class GapsDialog(QDialog):
@@ -35,7 +35,7 @@ class GapsDialog(QDialog):
         self.setWindowTitle(self.tr("Free time"))
         self.setModal(True)
         self._take = take
-        self._spots: list[tuple[Gap, GapOffer]] = []
+        self._spots: list[tuple[FreeGap, GapOffer]] = []
         self.list = QListWidget()
         self.list.setWordWrap(True)
         self.list.setAccessibleName(self.tr("What gaps are good for"))
@@ -78,7 +78,7 @@ class GapsDialog(QDialog):
         item.setFont(font)
         self.list.addItem(item)
 
-    def _offer(self, gap: Gap, offer: GapOffer) -> None:
+    def _offer(self, gap: FreeGap, offer: GapOffer) -> None:
         more = earlier_words(gap, offer)
         told = words.capital(offer_words(offer))
         item = QListWidgetItem(f"{told} · {more}" if more else told)
@@ -86,7 +86,7 @@ class GapsDialog(QDialog):
         self._spots.append((gap, offer))
         self.list.addItem(item)
 
-    def _at(self, row: int) -> tuple[Gap, GapOffer] | None:
+    def _at(self, row: int) -> tuple[FreeGap, GapOffer] | None:
         item = self.list.item(row)
         number = item.data(SPOT) if item is not None else None
         return None if number is None else self._spots[int(number)]

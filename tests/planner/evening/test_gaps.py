@@ -9,7 +9,7 @@ from small_book import CART, NOW, PROJECT, ZONE, at, key, small_book, small_plan
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
-from planner.evening.gaps import CUT_DECALS, DRY_FIT, Gap, GapUse, gaps
+from planner.evening.gaps import CUT_DECALS, DRY_FIT, FreeGap, GapUse, gaps
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.values.book import Book
 from planner.values.coating import Coating, Family
@@ -22,7 +22,7 @@ FIRST = "2031-03-06"  # primed 19:33–19:43, cleaned until 19:49; the rest of i
 SECOND = "2031-03-13"
 
 
-def found(book: Book, plan: Plan, now: int = NOW) -> tuple[Gap, ...]:
+def found(book: Book, plan: Plan, now: int = NOW) -> tuple[FreeGap, ...]:
     calendar, cure = BenchCalendar(book.bench_time), Cure(book.room, ZONE)
     return gaps(ReplayedPlan(book, plan, now, calendar, cure))
 
