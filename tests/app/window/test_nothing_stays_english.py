@@ -38,6 +38,7 @@ SAID_BY_TESTS = {
     *("Together with", "Which one?", "Count a bottle", "There are", "&There are"),
     *("By the book, 5 ml are left.", "Rename a sequence", "another note"),
     "An invented project.",
+    *("The fine airbrush", "a mix with a long name of its own"),
 }
 
 PAGES = {"tonight", "timeline", "stack", "build", "drying"}  # that name pieces of work
