@@ -366,3 +366,14 @@ def test_a_preparation_serves_what_is_placed():
         of, do("base", "18:10-18:20"), bench=[prepare("18:00-18:10", "links")], unplaced=["links"]
     )
     assert {one.definition for one in only(of, made, 8)} == {8}
+
+
+def test_a_model_with_a_date_of_its_own_and_no_work_is_late_by_now():
+    """Its day ended at midnight, 17 hours before now; the other has none."""
+    of = carts()
+    (one,) = of.projects
+    cart, sled = one.models
+    models = (replace(cart, target=MONDAY - timedelta(days=1)), sled)
+    of = replace(of, projects=(replace(one, models=models),))
+    cost: Cost = judge(of, plan(of, unplaced=["press"]), rules=frozenset()).cost
+    assert cost.late == 17 * 60
