@@ -349,16 +349,24 @@ def _tonight(book: Book, planned: Planned, odds: Odds) -> Iterator[DateMeasure]:
 def _coatings(book: Book, planned: Planned) -> Iterator[DateMeasure]:
     """Yield other primers and clears that are on the shelf, where the one used is slow."""
     used: Counter[tuple[Stage, str]] = Counter()
+    cans: set[str] = set()
     for project in book.projects:
         done = {(entry.model, entry.step) for entry in project.log}
         for model in project.models if project.active else ():
             for step in model.steps:
-                if step.stage in CLEAR_STAGES | {Stage.PRIME} and (model.name, step.id) not in done:
-                    used.update((step.stage, one.coating) for one in step.applications)
+                names = [one.coating for one in step.applications]
+                if step.tool is Tool.CAN:
+                    cans.update(names)  # what comes in a can is no bottle, nor the other way round
+                elif (
+                    step.stage in CLEAR_STAGES | {Stage.PRIME} and (model.name, step.id) not in done
+                ):
+                    used.update((step.stage, name) for name in names)
     known = {one.name: one for one in book.coatings}
     found = 0
     for (stage, name), _ in used.most_common():
         for other in book.coatings:
+            if cans & {name, other.name}:
+                continue
             if name in known and _serves(stage, known[name], other) and found < SWAPS:
                 found += 1
                 yield _measure(

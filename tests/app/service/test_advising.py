@@ -18,7 +18,7 @@ from planner.schedule.judge import judge
 from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
-from planner.values.step import Stage
+from planner.values.step import Stage, Tool
 
 RUNS = 400
 
@@ -97,6 +97,26 @@ def test_only_a_primer_that_is_on_the_shelf_takes_the_place_of_a_primer() -> Non
             assert shelf[swap.coating].in_stock_ml > 0
             if swap.stage is not Stage.PRIME:
                 assert shelf[swap.coating].finish is shelf[swap.was].finish
+
+
+def test_what_comes_in_a_can_and_what_in_a_bottle_do_not_take_each_others_place() -> None:
+    """The garage primes one model from a can; no bottle can be sprayed by that."""
+    book = demos.read("winter_garage").book
+    planned = planning.plan(book, demos.first_evening(book), quick=True)
+    cans = {
+        application.coating
+        for project in book.projects
+        for model in project.models
+        for step in model.steps
+        if step.tool is Tool.CAN
+        for application in step.applications
+    }
+    assert cans
+    adviser = Adviser(book, planned, runs=20)
+    for one in measures.measures(book, planned, adviser.odds):
+        for change in one.scenario.changes:
+            if isinstance(change, OtherCoating):
+                assert not cans & {change.was, change.coating}
 
 
 def test_the_box_is_there_once() -> None:
