@@ -52,6 +52,9 @@ class BuildModel(EntriesModel):
         self._known = Known()
         self._waits: Callable[[Key], str] = lambda _key: ""
         self._icons: dict[str, QIcon] = {}
+        self.face: Callable[[Key], QIcon | None] = lambda _key: (
+            None
+        )  # whoever knows the book sets it
 
     def show_nodes(self, nodes: Sequence[EditorNode], waits: Callable[[Key], str]) -> bool:
         """Show other nodes; ``waits`` says what a step waits for.
@@ -125,6 +128,8 @@ class BuildModel(EntriesModel):
             return self._tip(node, column)
         if role == Qt.ItemDataRole.DecorationRole and column == 1 and any(node.swatches):
             return self._icon(next(swatch for swatch in node.swatches if swatch))
+        if role == Qt.ItemDataRole.DecorationRole and column == 1 and key.kind is NodeKind.MODEL:
+            return self.face(key)
         if role == Qt.ItemDataRole.FontRole and self._bold(key, column):
             font = QFont()
             font.setWeight(QFont.Weight.DemiBold)

@@ -71,7 +71,7 @@ class BuildTree(QTreeView):
         self.setDropIndicatorShown(True)
         self.setUniformRowHeights(True)
         self.setItemDelegate(RoomyTreeLines(self))
-        self.setIconSize(QSize(14, 14))
+        self.setIconSize(QSize(32, 16))
         self.setAlternatingRowColors(False)
         self.setFrameShape(QTreeView.Shape.NoFrame)
         self.setAllColumnsShowFocus(True)

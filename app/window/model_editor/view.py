@@ -7,7 +7,7 @@ from functools import cached_property, partial
 from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QAction, QKeySequence, QShortcut
+from PySide6.QtGui import QAction, QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from app.service.build_edits.locate import model_of
 from app.service.edits import Edit
+from app.service.model_faces import face_of
 from app.window import words
 from app.window.flow_layout import FlowLayout
 from app.window.labels import MessageLabel, field_label, text
@@ -38,6 +39,7 @@ from app.window.model_editor.project_form import ProjectForm
 from app.window.model_editor.step_form import StepForm
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.tree_view import BuildTree
+from app.window.model_faces import face_icon
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
@@ -65,6 +67,7 @@ class BuildView(QWidget):
         self._known = Known()
         self._layouts = Layouts()
         self.model = BuildModel(self)
+        self.model.face = self._face
         self.tree = BuildTree(self.model)
         self.forms = QStackedWidget()
         self.forms.addWidget(QWidget())
@@ -228,6 +231,13 @@ class BuildView(QWidget):
         return row
 
     # -- what the window asks ---------------------------------------------------------------
+
+    def _face(self, key: Key) -> QIcon | None:
+        """Return the picture of a model in its present coats."""
+        book = self._session.book
+        if book is None or all(project.name != key.project for project in book.projects):
+            return None
+        return face_icon(face_of(book, key.project, key.model), self._colours)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.service.model_faces import Face, StageMark, StageProgress
@@ -66,3 +66,14 @@ def test_the_picture_of_a_chosen_model_is_not_tinted(qtbot) -> None:
     chosen = icon.pixmap(96, 48, icon.Mode.Selected).toImage()
     assert plain == chosen
     assert not mark.grab().isNull()
+
+
+def test_the_list_of_models_has_their_faces(make_window, lamplighter) -> None:
+    window = make_window(*lamplighter)
+    window.show_page("build")
+    view = next(page for page in window.pages if page.name == "build").view
+    project = view.model.index(0, 0)
+    role = Qt.ItemDataRole.DecorationRole
+    icon = view.model.index(0, 1, project).data(role)
+    assert not icon.pixmap(32, 16).isNull()
+    assert view.model.index(0, 1).data(role) is None  # a project has none
