@@ -73,6 +73,7 @@ class AirStrip(QFrame):
         super().__init__()
         self._session = session
         self._colours = LIGHT
+        self._told: tuple[object, ...] = (None, None, None, None)
         self.setAccessibleName(self.tr("Air at the bench"))
         self.place = ElidedLabel(bold=True)
         self.air = ElidedLabel()
@@ -155,6 +156,10 @@ class AirStrip(QFrame):
             self.change.setChecked(False)
             self.clock.say("")
             return
+        told = (book, self._session.picture, self._session.now, self._colours)
+        if told[2] == self._told[2] and all(told[at] is self._told[at] for at in (0, 1, 3)):
+            return  # a page was turned, no more
+        self._told = told
         self.panel.show_book()
         from app.service.spray_verdict import spray_verdict, to_spray  # noqa: PLC0415
         from app.window.spray_words import spray_words  # noqa: PLC0415
