@@ -186,11 +186,19 @@ class Desk(QWidget):
         self._room_has_panels = False
 
     def show_room(self, name: str, panels: Sequence[Panel]) -> None:
-        """Show the inspector of a room as it was left there."""
+        """Show the inspector of a room as it was left there, once `settle` is called.
+
+        The page that goes shall not be laid out anew for the room of the one that comes.
+        """
         self._room = name
         self._room_has_panels = bool(panels)
         self.inspector.show_panels(panels)
-        self._arrange()
+
+    def settle(self) -> None:
+        """Give page and inspector their places in the room on screen."""
+        if self.opened:
+            self.inspector.put()
+        self._place()
 
     @property
     def narrow(self) -> bool:

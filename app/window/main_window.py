@@ -218,6 +218,7 @@ class MainWindow(QMainWindow):
         self._go_to(number)
         self.session.show_first(page.prepare)
         self._choose_page()
+        self.frame.desk.settle()
         shown = self.stack.currentWidget()  # where nothing is planned, the first questions
         if self.frame.beside() == page.name:
             page.widget.setFocus()
