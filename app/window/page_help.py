@@ -11,11 +11,11 @@ def about_page(name: str) -> str:
     """Return what a page is for, by its name in the settings."""
     told = {
         "tonight": tr(
-            "What to do in this evening's stretch, in order, with mixes and places to tick. "
+            "What to do in this session, in order, with mixes and places to tick. "
             "Beside it stands what dries meanwhile and what closes soon."
         ),
         "timeline": tr(
-            "The whole plan: stretches at the bench are wide, the hours between narrow. "
+            "The whole plan: sessions at the bench are wide, the hours between narrow. "
             "Choose a piece to see why it stands there; drag it to wish it elsewhere."
         ),
         "room": tr(
@@ -85,12 +85,12 @@ def page_keys(name: str) -> Keys:
             (tr("Home, End"), tr("timeline: first and last piece")),
             (tr("Enter"), tr("timeline: go to the reason and the gates")),
             ("+, −, 0", tr("timeline: larger, smaller, fit the whole plan")),
-            ("P, S", tr("timeline: pin the piece where it stands, or to a stretch")),
-            ("[ ]", tr("timeline: pin the piece a stretch sooner, later")),
-            ("N, T", tr("timeline: not before a stretch, together with another piece")),
+            ("P, S", tr("timeline: pin the piece where it stands, or to a session")),
+            ("[ ]", tr("timeline: pin the piece a session sooner, later")),
+            ("N, T", tr("timeline: not before a session, together with another piece")),
             ("Shift+P", tr("timeline: take the wishes of the piece back")),
             ("F", tr("timeline: finish this vehicle first")),
-            (tr("drag a piece"), tr("timeline: pin it to another stretch")),
+            (tr("drag a piece"), tr("timeline: pin it to another session")),
             (tr("Ctrl + wheel"), tr("timeline: zoom")),
             (tr("Shift + wheel, drag"), tr("timeline: move along")),
         ],

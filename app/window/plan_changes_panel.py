@@ -20,7 +20,9 @@ from app.window.moved_words import moved_lines
 from app.window.plan_snapshot import PlanChange, PlanSnapshot
 from planner.values.plan import PassKey
 
-_ISO_DATE = re.compile(r"\b\d{4}-[01]\d-[0-3]\d\b")  # as the journal keeps dates
+_KEPT_DATE = re.compile(  # as the journal keeps dates, some with the day of the week before them
+    r"\b(?:(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) )?(\d{4}-[01]\d-[0-3]\d)\b"
+)
 AT_ONCE = 24  # so many lines are put into words at a time: a few milliseconds
 
 
@@ -99,7 +101,7 @@ class MovedPanel(QWidget):
 
 def cause_words(cause: str) -> str:
     """Return what was done, with a pass told by its title rather than by its key."""
-    told = _ISO_DATE.sub(lambda on: words.day(date.fromisoformat(on[0])), edit_name(cause))
+    told = _KEPT_DATE.sub(lambda on: words.day(date.fromisoformat(on[1])), edit_name(cause))
     found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", told)
     if found is None:
         return words.capital(told)

@@ -358,12 +358,12 @@ def _last_words(picture: PlanSnapshot, at: int) -> str:
 
 def _ending(sheet: RunSheet, at: int, end: str) -> str:
     if not sheet.rows:
-        return words.tr("Nothing is ready in this stretch; the bench is yours until {end}").format(
+        return words.tr("Nothing is ready in this session; the bench is yours until {end}").format(
             end=end
         )
     left = sheet.interval.end - at
     if left >= GAP_SHOWN:
-        return words.tr("Done for this stretch, {length} before it ends at {end}").format(
+        return words.tr("Done for this session, {length} before it ends at {end}").format(
             length=words.span(left), end=end
         )
     return words.tr("Bench time ends at {end}").format(end=end)

@@ -96,7 +96,7 @@ class Questions:
                     words.tr("{film}, {model}").format(
                         film=words.capital(film_words(moment)), model=moment.film.model
                     ),
-                    words.tr("thought to open {time}").format(time=at_words(moment, zone, now)),
+                    words.tr("expected ready {time}").format(time=at_words(moment, zone, now)),
                     partial(self._is_tacky, moment.film),
                 )
         lines = tuple(found.values())[:LINES]

@@ -56,5 +56,5 @@ def what_else(
         )
         for other in found
     )
-    about = () if lines else (words.tr("Nothing else is ready in this stretch."),)
+    about = () if lines else (words.tr("Nothing else is ready in this session."),)
     return Asked(words.tr("Something else for now"), lines, about)

@@ -2546,7 +2546,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>Wish this work into that session; the plan follows</source>
-   <translation>Diese Arbeit in diesen Zeitblock wünschen; der Plan folgt</translation>
+   <translation>Diese Arbeit in diese Sitzung wünschen; der Plan folgt</translation>
   </message>
   <message>
    <source>Hands are free then; all other work stays where it is.</source>
@@ -15460,8 +15460,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{film}, {model}</translation>
   </message>
   <message>
-   <source>thought to open {time}</source>
-   <translation>öffnet vermutlich {time}</translation>
+   <source>expected ready {time}</source>
+   <translation>voraussichtlich bereit {time}</translation>
   </message>
   <message>
    <source>Nothing that was laid is waited for.</source>
@@ -15652,8 +15652,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>es ist bereit: beginnen</translation>
   </message>
   <message>
-   <source>Nothing else is ready in this stretch.</source>
-   <translation>Nichts anderes ist in diesem Zeitblock bereit.</translation>
+   <source>Nothing else is ready in this session.</source>
+   <translation>Nichts anderes ist in dieser Sitzung bereit.</translation>
   </message>
   <message>
    <source>Something else for now</source>
@@ -16684,12 +16684,12 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Vom Buch wurde keine Kopie angelegt: {why}</translation>
   </message>
   <message>
-   <source>What to do in this evening's stretch, in order, with mixes and places to tick. Beside it stands what dries meanwhile and what closes soon.</source>
-   <translation>Was in der Bastelzeit dieses Abends zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Daneben steht, was inzwischen trocknet und was bald schließt.</translation>
+   <source>What to do in this session, in order, with mixes and places to tick. Beside it stands what dries meanwhile and what closes soon.</source>
+   <translation>Was in dieser Sitzung zu tun ist, der Reihe nach, mit Mischungen und Stellen zum Abhaken. Daneben steht, was inzwischen trocknet und was bald schließt.</translation>
   </message>
   <message>
-   <source>The whole plan: stretches at the bench are wide, the hours between narrow. Choose a piece to see why it stands there; drag it to wish it elsewhere.</source>
-   <translation>Der ganze Plan: Zeitblöcke am Basteltisch sind breit, die Stunden dazwischen schmal. Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht; ziehen Sie sie, um sie woanders zu wünschen.</translation>
+   <source>The whole plan: sessions at the bench are wide, the hours between narrow. Choose a piece to see why it stands there; drag it to wish it elsewhere.</source>
+   <translation>Der ganze Plan: Sitzungen am Basteltisch sind breit, die Stunden dazwischen schmal. Wählen Sie eine Arbeit, um zu sehen, warum sie dort steht; ziehen Sie sie, um sie woanders zu wünschen.</translation>
   </message>
   <message>
    <source>How long each coating takes in the air of a place, and how its film comes on. F3 changes the air; a reading counts for the rest of the day.</source>
@@ -16792,16 +16792,16 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Zeitstrahl: größer, kleiner, ganzen Plan einpassen</translation>
   </message>
   <message>
-   <source>timeline: pin the piece where it stands, or to a stretch</source>
-   <translation>Zeitstrahl: die Arbeit hier oder an einen Zeitblock anheften</translation>
+   <source>timeline: pin the piece where it stands, or to a session</source>
+   <translation>Zeitstrahl: die Arbeit hier oder an eine Sitzung anheften</translation>
   </message>
   <message>
-   <source>timeline: pin the piece a stretch sooner, later</source>
-   <translation>Zeitstrahl: die Arbeit einen Zeitblock früher, später anheften</translation>
+   <source>timeline: pin the piece a session sooner, later</source>
+   <translation>Zeitstrahl: die Arbeit eine Sitzung früher, später anheften</translation>
   </message>
   <message>
-   <source>timeline: not before a stretch, together with another piece</source>
-   <translation>Zeitstrahl: nicht vor einem Zeitblock, zusammen mit einer anderen Arbeit</translation>
+   <source>timeline: not before a session, together with another piece</source>
+   <translation>Zeitstrahl: nicht vor einer Sitzung, zusammen mit einer anderen Arbeit</translation>
   </message>
   <message>
    <source>timeline: take the wishes of the piece back</source>
@@ -16816,8 +16816,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>eine Arbeit ziehen</translation>
   </message>
   <message>
-   <source>timeline: pin it to another stretch</source>
-   <translation>Zeitstrahl: sie an einen anderen Zeitblock anheften</translation>
+   <source>timeline: pin it to another session</source>
+   <translation>Zeitstrahl: sie an eine andere Sitzung anheften</translation>
   </message>
   <message>
    <source>Ctrl + wheel</source>
@@ -17936,12 +17936,12 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{ending}. {gap}</translation>
   </message>
   <message>
-   <source>Nothing is ready in this stretch; the bench is yours until {end}</source>
-   <translation>In diesem Zeitblock ist nichts bereit; der Tisch gehört bis {end} Ihnen</translation>
+   <source>Nothing is ready in this session; the bench is yours until {end}</source>
+   <translation>In dieser Sitzung ist nichts bereit; der Tisch gehört bis {end} Ihnen</translation>
   </message>
   <message>
-   <source>Done for this stretch, {length} before it ends at {end}</source>
-   <translation>Für diesen Zeitblock fertig, {length} vor dessen Ende um {end}</translation>
+   <source>Done for this session, {length} before it ends at {end}</source>
+   <translation>Für diese Sitzung fertig, {length} vor deren Ende um {end}</translation>
   </message>
   <message>
    <source>Bench time ends at {end}</source>

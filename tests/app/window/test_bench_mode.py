@@ -442,6 +442,8 @@ def test_a_cause_names_the_pass_not_its_key() -> None:
     assert cause_words("done: yard/cart/base-coat#1") == "Done: base coat · cart"
     assert cause_words("begun: yard/cart/base#2") == "Begun: base · cart, coat 2"
     assert cause_words("air of bench: 14 °C, 50 %") == "Air of bench: 14 °C, 50 %"
+    moved = cause_words("prime, cart not before Thu 2031-03-06 19:30")  # its weekday once
+    assert moved == "Prime, cart not before Thu 6 Mar 19:30"
 
 
 def test_every_key_is_shown_and_every_deed_has_one(bench: Bench) -> None:
