@@ -49,8 +49,10 @@ class Lowest:
 
     def pool(self, work: WorkBudget) -> Least:
         """Raise the bound as far as the first and last stretches show, the rest being one pool."""
-        while self.board.free and self.least.stretch < len(self.board.stretches) - 1:
+        while self.board.free:
             goal = max(0, self.least.stretch)
+            if goal >= len(self.board.stretches) - 1:
+                break  # there is no stretch to raise it to
             board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
             links = [link.up_to(goal) for link in self.links]
             pooled = PooledStretches(board, links, ONE_BY_ONE, ONE_BY_ONE)
