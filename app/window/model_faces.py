@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QIcon, QImage, QPainter, QPaintEvent, QPen, QP
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.service.model_faces import Face, StageMark, StageProgress
+from app.window import words
 from app.window.mark_drawing import edge_pen, pen_of, ratio_on_screen
 from app.window.palette import Colours, contrast
 from planner.values.model import ModelKind
@@ -200,12 +201,13 @@ def paint_ribbon(
         return
     gap = 2.0 if rect.width() / len(marks) >= 6 else 0.5
     wide = (rect.width() - gap * (len(marks) - 1)) / len(marks)
+    radius = min(1.5, wide / 4)
     for at, mark in enumerate(marks):
         box = QRectF(rect.left() + at * (wide + gap), rect.top(), wide, rect.height())
         fill = mark.swatch or colours.soft
         painter.setPen(edge_pen(colours.sheet, colours))
         painter.setBrush(QColor(colours.sheet))
-        painter.drawRoundedRect(box, 1.5, 1.5)
+        painter.drawRoundedRect(box, radius, radius)
         if mark.progress is StageProgress.AHEAD:
             continue
         part = QRectF(box)
@@ -213,7 +215,15 @@ def paint_ribbon(
             part.setWidth(box.width() / 2)
         painter.setPen(edge_pen(fill, colours))
         painter.setBrush(QColor(fill))
-        painter.drawRoundedRect(part, 1.5, 1.5)
+        painter.drawRoundedRect(part, radius, radius)
+
+
+def stages_words(face: Face) -> str:
+    """Return how far a model is: "2 of 7 steps done"."""
+    told = words.tr("{done} of 1 step done")
+    if len(face.ribbon) != 1:
+        told = words.tr("{done} of {count} steps done")
+    return told.format(done=face.done, count=len(face.ribbon))
 
 
 def face_icon(face: Face, colours: Colours, photo: QPixmap | None = None) -> QIcon:

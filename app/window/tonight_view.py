@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from app.service.model_faces import face_of
 from app.window import drying_sidebar, words
 from app.window.card_words import ask_sentence
 from app.window.evening.gap_words import gap_sentence
@@ -237,6 +238,10 @@ class TonightView(QWidget):
             entries,
             first,
             lambda row: running and row.piece == row.pieces,
+            {
+                at: face_of(picture.book, *at)
+                for at in dict.fromkeys((key.project, key.model) for key in keys)
+            },
         )
 
     def _head(self, picture: PlanSnapshot, progress: Progress) -> Headline:

@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from app.service.model_faces import face_of
 from app.window import reasons, words
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
 from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, Swatch, Warn, big
 from app.window.bench_mode.loads import others, served
 from app.window.bench_mode.place_tiles import TileFace, tiles
 from app.window.message_translation import title, translated
+from app.window.model_faces import FaceMark, stages_words
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import marks_of, one_first_words, other_words, taker_when
@@ -25,6 +27,7 @@ from planner.values.step import Stage, Tool
 
 OTHERS_SHOWN = 4
 CAUTIONS_SHOWN = 3
+FACE = 92  # width of an outline [pixels at the usual size]
 WHY_SHOWN = 2  # a wait shorter than this needs no reason [min]
 AT_THE_TABLE = (Cause.HANDS, Cause.AIRBRUSH)  # whoever reads this knows what holds them
 
@@ -142,7 +145,7 @@ def _work(
     column: QVBoxLayout, picture: PlanSnapshot, job: Job, row: WorkRow, look: Look, now: int
 ) -> None:
     begun = job.begun
-    column.addWidget(look.label(row.key.model, LARGE, bold=True))
+    column.addWidget(_model(picture, row, look))
     if row.title and not words.says_stage(row.title, row.stage):
         column.addWidget(look.label(title(row.title), PLAIN))
     column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
@@ -154,6 +157,21 @@ def _work(
             time=words.clock(row.start, picture.zone), why=why
         )
         column.addWidget(look.label(words.capital(at), SMALL, colour="drying_word"))
+
+
+def _model(picture: PlanSnapshot, row: WorkRow, look: Look) -> QWidget:
+    """Return the model's outline with the ribbon of its stages, and its name."""
+    shown = face_of(picture.book, row.key.project, row.key.model)
+    mark = FaceMark(shown, look.colours, wide=look.pixels(FACE), ribbon=True)
+    mark.setAccessibleName(stages_words(shown))
+    mark.setToolTip(mark.accessibleName())
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.setSpacing(look.pixels(14))
+    line.addWidget(mark, 0, Qt.AlignmentFlag.AlignVCenter)
+    line.addWidget(look.label(row.key.model, LARGE, bold=True), 1)
+    return holder
 
 
 def _care(picture: PlanSnapshot, row: WorkRow, look: Look, now: int) -> QWidget | None:

@@ -15,10 +15,12 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import QFont, QIcon
 
+from app.service.model_faces import Face
 from app.window import words
 from app.window.labels import swatch_icon
 from app.window.message_translation import translated
 from app.window.model_editor.nodes import EditorNode, Key, Known, NodeKind
+from app.window.model_faces import stages_words
 from app.window.stack.model import SIGNS
 from app.window.tree_nodes import EntriesModel, Index, TreeNode, entries_of
 from planner.layers.overcoat_table import LayerVerdict
@@ -28,6 +30,8 @@ NAMED = frozenset({NodeKind.PROJECT, NodeKind.MODEL, NodeKind.PART, NodeKind.PLA
 MOVABLE = frozenset({NodeKind.MODEL, NodeKind.STEP})
 WAITS, FLOAT = 3, 4
 KEY = Qt.ItemDataRole.UserRole
+FACE = KEY + 1
+TOLD = (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole)
 
 
 class BuildModel(EntriesModel):
@@ -52,9 +56,9 @@ class BuildModel(EntriesModel):
         self._known = Known()
         self._waits: Callable[[Key], str] = lambda _key: ""
         self._icons: dict[str, QIcon] = {}
-        self.face: Callable[[Key], QIcon | None] = lambda _key: (
-            None
-        )  # whoever knows the book sets it
+        # Whoever knows the book sets these.
+        self.face: Callable[[Key], Face | None] = lambda _key: None
+        self.picture: Callable[[Face], QIcon | None] = lambda _face: None
 
     def show_nodes(self, nodes: Sequence[EditorNode], waits: Callable[[Key], str]) -> bool:
         """Show other nodes; ``waits`` says what a step waits for.
@@ -122,6 +126,9 @@ class BuildModel(EntriesModel):
         key, node, column = entry.node.key, entry.node, index.column()
         if role == Qt.ItemDataRole.DisplayRole:
             return self._cell(node, column)
+        if key.kind is NodeKind.MODEL and column == WAITS and role in (FACE, *TOLD):
+            face = self.face(key)
+            return stages_words(face) if face is not None and role in TOLD else face
         if role == Qt.ItemDataRole.EditRole and column == 0:
             return node.name
         if role == Qt.ItemDataRole.ToolTipRole:
@@ -129,7 +136,8 @@ class BuildModel(EntriesModel):
         if role == Qt.ItemDataRole.DecorationRole and column == 1 and any(node.swatches):
             return self._icon(next(swatch for swatch in node.swatches if swatch))
         if role == Qt.ItemDataRole.DecorationRole and column == 1 and key.kind is NodeKind.MODEL:
-            return self.face(key)
+            face = self.face(key)
+            return self.picture(face) if face is not None else None
         if role == Qt.ItemDataRole.FontRole and self._bold(key, column):
             font = QFont()
             font.setWeight(QFont.Weight.DemiBold)

@@ -7,11 +7,12 @@ from PySide6.QtCore import (
     QItemSelectionModel,
     QModelIndex,
     QPersistentModelIndex,
+    QRectF,
     QSize,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QPainter, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -21,11 +22,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.service.model_faces import Face
 from app.window.chosen_rows import ChosenRows
 from app.window.model_editor.nodes import Key, NodeKind, words_of
-from app.window.model_editor.tree_model import BuildModel
+from app.window.model_editor.tree_model import FACE, BuildModel
+from app.window.model_faces import paint_ribbon
+from app.window.palette import LIGHT, Colours
 
 WIDTHS = (214, 176, 92, 140)
+FACE_WIDE, STAGE_WIDE, RIBBON_TALL = 32, 12, 7  # a model's picture, a stage of its ribbon [pixels]
 WITH, WAITS = 1, 3  # the columns whose words are often longer
 Flag = QItemSelectionModel.SelectionFlag
 MOST_NAME, LEAST_NAME = 460, 160  # the widest and the narrowest names [pixels]
@@ -34,7 +39,33 @@ OPEN_AT_ONCE = 4  # models of which the steps are seen when a book is first show
 
 
 class RoomyTreeLines(ChosenRows):
-    """Gives each line some room."""
+    """Gives each line some room, and models the ribbon of their stages."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.colours = LIGHT
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        """Paint an item, and for a model, which waits for nothing itself, how far it is."""
+        super().paint(painter, option, index)
+        face = index.data(FACE)
+        if not isinstance(face, Face):
+            return
+        room = QRectF(option.rect).adjusted(4, 0, -6, 0)
+        room.setWidth(min(room.width(), len(face.ribbon) * STAGE_WIDE))
+        spot = QRectF(
+            room.left(), round(room.center().y() - RIBBON_TALL / 2), room.width(), RIBBON_TALL
+        )
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if spot.width() > 0:
+            paint_ribbon(painter, spot, face.ribbon, self.colours)
+        painter.restore()
 
     def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -70,8 +101,9 @@ class BuildTree(QTreeView):
         self.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.setDropIndicatorShown(True)
         self.setUniformRowHeights(True)
-        self.setItemDelegate(RoomyTreeLines(self))
-        self.setIconSize(QSize(32, 16))
+        self._lines = RoomyTreeLines(self)
+        self.setItemDelegate(self._lines)
+        self.setIconSize(QSize(FACE_WIDE, FACE_WIDE // 2))
         self.setAlternatingRowColors(False)
         self.setFrameShape(QTreeView.Shape.NoFrame)
         self.setAllColumnsShowFocus(True)
@@ -86,6 +118,11 @@ class BuildTree(QTreeView):
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self._fresh = True
         self.selectionModel().selectionChanged.connect(self._chosen)
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint in other colours."""
+        self._lines.colours = colours
+        self.viewport().update()
 
     def show_only(self, wanted: str) -> None:
         """Show the models that hold every word of ``wanted``, in name, coating or step."""

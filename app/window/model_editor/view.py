@@ -7,7 +7,7 @@ from functools import cached_property, partial
 from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QAction, QIcon, QKeySequence, QShortcut
+from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 
 from app.service.build_edits.locate import model_of
 from app.service.edits import Edit
-from app.service.model_faces import face_of
+from app.service.model_faces import Face, face_of
 from app.window import words
 from app.window.flow_layout import FlowLayout
 from app.window.labels import MessageLabel, field_label, text
@@ -68,6 +68,7 @@ class BuildView(QWidget):
         self._layouts = Layouts()
         self.model = BuildModel(self)
         self.model.face = self._face
+        self.model.picture = lambda face: face_icon(face, self._colours)
         self.tree = BuildTree(self.model)
         self.forms = QStackedWidget()
         self.forms.addWidget(QWidget())
@@ -232,16 +233,17 @@ class BuildView(QWidget):
 
     # -- what the window asks ---------------------------------------------------------------
 
-    def _face(self, key: Key) -> QIcon | None:
-        """Return the picture of a model in its present coats."""
+    def _face(self, key: Key) -> Face | None:
+        """Return what a model looks like now."""
         book = self._session.book
         if book is None or all(project.name != key.project for project in book.projects):
             return None
-        return face_icon(face_of(book, key.project, key.model), self._colours)
+        return face_of(book, key.project, key.model)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""
         self._colours = colours
+        self.tree.set_colours(colours)
         self.network.set_colours(colours)
         self.findings.set_colours(colours)
         self._show_findings()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 from typing import Any
@@ -18,6 +18,7 @@ from PySide6.QtCore import (
     Signal,
 )
 
+from app.service.model_faces import Face
 from app.window import reasons, words
 from app.window.fill_amounts import fill_words
 from planner.tonight import PlacesBlock, WorkRow
@@ -54,6 +55,8 @@ class Progress:
         The pass that comes first of those not done, None for none.
     loggable
         Tells whether a row can be noted as done: its evening runs, it is its last piece.
+    faces
+        What the models look like by it, by project and model.
     """
 
     now: int
@@ -61,6 +64,7 @@ class Progress:
     entries: dict[PassKey, Logged] = field(default_factory=dict)
     next_key: PassKey | None = None
     loggable: Callable[[WorkRow], bool] = lambda _row: False
+    faces: Mapping[tuple[str, str], Face] = field(default_factory=dict)
 
     def over(self, row: WorkRow) -> bool:
         """Tell whether a row was done; work under way is not over."""
@@ -132,6 +136,11 @@ class PlacesModel(QAbstractTableModel):
     def row_at(self, index: Index) -> WorkRow | None:
         """Return the work of a row."""
         return self._block.rows[index.row()] if index.isValid() else None
+
+    def face_at(self, section: int) -> Face | None:
+        """Return what the model of a row looks like."""
+        key = self._block.rows[section].key
+        return self._progress.faces.get((key.project, key.model))
 
     def over(self, row: WorkRow) -> bool:
         """Tell whether a row was done."""

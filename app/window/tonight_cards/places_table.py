@@ -2,7 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import (
+    QItemSelectionModel,
+    QModelIndex,
+    QPoint,
+    QPointF,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+)
 from PySide6.QtGui import (
     QAction,
     QKeyEvent,
@@ -25,6 +34,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.model_faces import paint_face
 from app.window.palette import Colours
 from app.window.tonight_cards.places_model import STATE, Cell, Index, PlacesModel
 
@@ -33,6 +43,8 @@ BOX = 24
 AROUND = 14  # beside a word of a heading
 LEAST = 44  # of a column
 NAMES_MOST = 300
+FACE = QSize(44, 22)
+FACE_ROOM = FACE.width() + 8  # before the time of a row
 NARROWEST = 240
 
 
@@ -101,6 +113,27 @@ class CellPainter(QStyledItemDelegate):
         return QSize(LEAST, ROW)
 
 
+class RowHeads(QHeaderView):
+    """Heads each row with the outline of its model, then time and name."""
+
+    def __init__(self, places: PlacesModel, colours: Colours, parent: QWidget) -> None:
+        super().__init__(Qt.Orientation.Vertical, parent)
+        self._places, self._colours = places, colours
+        self.setSectionsClickable(True)
+
+    def paintSection(self, painter: QPainter, rect: QRect, section: int) -> None:
+        """Paint the outline at the left and the words beside it."""
+        face = self._places.face_at(section)
+        if face is not None:
+            spot = QRect(rect.left(), 0, FACE.width(), FACE.height())
+            spot.moveTop(rect.center().y() - FACE.height() // 2)
+            painter.save()
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            paint_face(painter, QRectF(spot), face, self._colours)
+            painter.restore()
+        super().paintSection(painter, rect.adjusted(FACE_ROOM, 0, 0, 0), section)
+
+
 class PlacesTable(QTableView):
     """One block of places; as large as what it shows, it never scrolls."""
 
@@ -110,6 +143,7 @@ class PlacesTable(QTableView):
         self._drawn: list[QModelIndex] = []
         self._drawing: bool | None = None
         self.setModel(model)
+        self.setVerticalHeader(RowHeads(model, colours, self))
         self.setItemDelegate(CellPainter(colours, self))
         self.setShowGrid(False)
         self.setFrameShape(QTableView.Shape.NoFrame)
@@ -180,8 +214,9 @@ class PlacesTable(QTableView):
         ]
         title = self._places.block.title
         bold = self.corner.fontMetrics().horizontalAdvance(title)
-        name = max([bold, *(metrics.horizontalAdvance(each) for each in names)]) + AROUND
-        name = min(NAMES_MOST, name)
+        widest = max(metrics.horizontalAdvance(each) for each in names) + AROUND
+        name = max(bold + AROUND, min(NAMES_MOST, widest) + FACE_ROOM)
+        name = min(NAMES_MOST + FACE_ROOM, name)
         down.setFixedWidth(name)
         for row in range(self._places.rowCount()):
             self.setRowHeight(row, ROW)

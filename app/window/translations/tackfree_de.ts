@@ -16652,6 +16652,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>bestimmt das Ende</translation>
   </message>
   <message>
+   <source>{done} of 1 step done</source>
+   <translation>{done} von 1 Schritt erledigt</translation>
+  </message>
+  <message>
+   <source>{done} of {count} steps done</source>
+   <translation>{done} von {count} Schritten erledigt</translation>
+  </message>
+  <message>
    <source>{day}: {works}, now without a place.</source>
    <translation>{day}: {works}, jetzt ohne Platz.</translation>
   </message>

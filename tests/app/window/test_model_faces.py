@@ -6,9 +6,11 @@ import pytest
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.service.model_faces import Face, StageMark, StageProgress
+from app.service.model_faces import Face, StageMark, StageProgress, face_of
+from app.window.model_editor.tree_model import FACE, WAITS
 from app.window.model_faces import FaceMark, face_icon, paint_face, paint_ribbon
 from app.window.palette import DARK, LIGHT, Colours, contrast
+from app.window.tonight_cards.places_table import FACE_ROOM
 from planner.values.model import ModelKind
 
 LOOKS = pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
@@ -77,3 +79,25 @@ def test_the_list_of_models_has_their_faces(make_window, lamplighter) -> None:
     icon = view.model.index(0, 1, project).data(role)
     assert not icon.pixmap(32, 16).isNull()
     assert view.model.index(0, 1).data(role) is None  # a project has none
+    cell = view.model.index(0, WAITS, project)
+    face = cell.data(FACE)
+    assert len(face.ribbon) == len(lamplighter[0].projects[0].models[0].steps)
+    assert cell.data(Qt.ItemDataRole.AccessibleTextRole).startswith(f"{face.done} of ")
+    painted_now = view.tree.viewport().grab(view.tree.visualRect(cell)).toImage()
+    view.model.face = lambda key: None
+    assert view.tree.viewport().grab(view.tree.visualRect(cell)).toImage() != painted_now
+
+
+def test_the_rows_of_tonight_begin_with_the_face_of_their_model(make_window, lamplighter) -> None:
+    window = make_window(*lamplighter)
+    table = window.tonight.cards[0].tables[0]
+    head = table.verticalHeader()
+    key = table.places.block.rows[0].key
+    assert table.places.face_at(0) == face_of(lamplighter[0], key.project, key.model)
+    before = head.grab(head.rect()).toImage()
+    table.places.face_at = lambda section: None
+    bare = head.grab(head.rect()).toImage()
+    left = head.rect().adjusted(0, 0, FACE_ROOM - head.width(), 0)
+    assert bare.copy(left) != before.copy(left)
+    right = head.rect().adjusted(FACE_ROOM, 0, 0, 0)
+    assert bare.copy(right) == before.copy(right)
