@@ -199,6 +199,9 @@ class Desk(QWidget):
         if self.opened:
             self.inspector.put()
         self._place()
+        inner = self._page.layout()
+        if inner is not None:
+            inner.activate()  # the switch above the page may have come or gone
 
     @property
     def narrow(self) -> bool:

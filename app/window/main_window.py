@@ -214,11 +214,17 @@ class MainWindow(QMainWindow):
 
     def show_view(self, number: int) -> None:
         """Go to a view, in its room; one that lies in the inspector opens that."""
-        page = self.pages[number]
-        self._go_to(number)
-        self.session.show_first(page.prepare)
-        self._choose_page()
+        page, laid = self.pages[number], self.stack.layout()
+        assert laid is not None
+        laid.setEnabled(False)  # the page that goes is not laid out for the room of the next
+        try:
+            self._go_to(number)
+            self.session.show_first(page.prepare)
+            self._choose_page()
+        finally:
+            laid.setEnabled(True)
         self.frame.desk.settle()
+        laid.setGeometry(self.stack.contentsRect())
         shown = self.stack.currentWidget()  # where nothing is planned, the first questions
         if self.frame.beside() == page.name:
             page.widget.setFocus()
@@ -473,6 +479,9 @@ class MainWindow(QMainWindow):
     def _bring(self, widget: QWidget) -> None:
         """Show a page; the first one takes the keys from the blank that stood for it."""
         blank = self.focusWidget() in (None, self._blank)
+        if widget is not self.stack.currentWidget():
+            self.frame.desk.settle()
+            widget.setGeometry(self.stack.contentsRect())  # so that it is laid out once
         self.stack.setCurrentWidget(widget)
         if blank:
             widget.setFocus()

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QApplication, QComboBox, QDialog, QTabBar, QWidget
 from small_book import NOW, PROJECT, key, small_book
 from window_steps import MakeWindow, replan
@@ -31,6 +31,23 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 
 def shown(window: MainWindow) -> str:
     return window.pages[window.shown_view].name
+
+
+class Sizes(QObject):
+    """Writes down whose size changes."""
+
+    def __init__(self, window: MainWindow, *names: str) -> None:
+        super().__init__(window)
+        self.told: list[str] = []
+        for name in names:
+            view = window.view(name)
+            view.setObjectName(name)
+            view.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Resize:
+            self.told.append(watched.objectName())
+        return False
 
 
 def air_of(book: Book, temperature_c: float, humidity_pct: float) -> Book:
@@ -79,6 +96,25 @@ def test_the_switch_turns_the_pages_of_a_room(make_window: MakeWindow) -> None:
     assert window.stack.currentWidget() is window.view("shopping")
     window.show_page("timeline")
     assert switch.isHidden()  # Plan has a single page
+
+
+@pytest.mark.parametrize("way", [("stock", "gear"), ("gear", "timeline"), ("timeline", "build")])
+def test_a_page_is_laid_out_once_where_a_room_is_wider_than_the_last(
+    qtbot, make_window: MakeWindow, way: tuple[str, str]
+) -> None:
+    window = make_window(small_book(), NOW)
+    for name in (*way, *way, way[0]):
+        window.show_page(name)
+        qtbot.wait(1)
+    sizes = Sizes(window, *way)
+    window.resize(window.width() + 40, window.height())  # only what is on screen is laid out now
+    qtbot.wait(1)
+    assert set(sizes.told) == {way[0]}
+    sizes.told.clear()
+    window.show_page(way[1])
+    qtbot.wait(1)
+    assert sizes.told == [way[1]]
+    assert window.view(way[1]).geometry() == window.stack.contentsRect()
 
 
 def test_what_if_and_wishes_lie_beside_the_plan(make_window: MakeWindow) -> None:
