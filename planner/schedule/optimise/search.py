@@ -102,7 +102,9 @@ class _Improving:
         """Alternate rounds and proofs until nothing is left to win."""
         yield self.best.news(improved=False)
         before = self.best.least
-        if not self.best.free_choice:
+        if not (
+            self.best.free_choice or self.best.plan.unplaced
+        ):  # what has no place, fits nowhere
             work = WorkBudget(POOL_WORK, seed=self.seed, stopped=self._halted)
             self.best.least = self.lowest.pool(work)
         if self.best.least != before:
