@@ -7,7 +7,7 @@ from functools import cached_property, partial
 from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QAction, QKeySequence, QShortcut
+from PySide6.QtGui import QAction, QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -30,6 +30,7 @@ from app.window.labels import MessageLabel, field_label, text
 from app.window.missed_words import model_line
 from app.window.model_editor.actions import Acts
 from app.window.model_editor.bulk_form import ManyForm
+from app.window.model_editor.face_photos import FacePhotos
 from app.window.model_editor.fields import EditorForm
 from app.window.model_editor.forms import ModelForm, PartForm, PlaceForm
 from app.window.model_editor.layers import Layouts
@@ -68,7 +69,8 @@ class BuildView(QWidget):
         self._layouts = Layouts()
         self.model = BuildModel(self)
         self.model.face = self._face
-        self.model.picture = lambda face: face_icon(face, self._colours)
+        self.model.picture = self._picture
+        self._photos = FacePhotos(self)
         self.tree = BuildTree(self.model)
         self.forms = QStackedWidget()
         self.forms.addWidget(QWidget())
@@ -135,6 +137,7 @@ class BuildView(QWidget):
         self.tree.chosen.connect(lambda: self._later.start(0))
         # An editor closes and a drop ends before the book is another: Qt still holds the lines.
         queued = Qt.ConnectionType.QueuedConnection
+        self._photos.came.connect(self.tree.viewport().update)
         self.model.renamed.connect(self.acts.rename_to, queued)
         self.model.dropped.connect(self.acts.drop, queued)
         self.network.chosen.connect(self._chosen_in_drawing)
@@ -239,6 +242,12 @@ class BuildView(QWidget):
         if book is None or all(project.name != key.project for project in book.projects):
             return None
         return face_of(book, key.project, key.model)
+
+    def _picture(self, face: Face) -> QIcon:
+        """Return the newest photo of a model, or else its outline."""
+        path = self._session.path
+        photo = self._photos.photo(path, face.photo) if face.photo and path else None
+        return face_icon(face, self._colours, photo)
 
     def set_colours(self, colours: Colours) -> None:
         """Paint in other colours."""

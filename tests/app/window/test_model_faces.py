@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import datetime
+from pathlib import Path
+
 import pytest
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtCore import QObject, QRectF, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QPixmap
+from small_book import CART, NOW, PROJECT, ZONE, small_book
 
 from app.service.model_faces import Face, StageMark, StageProgress, face_of
+from app.window.model_editor.face_photos import FacePhotos, cut
+from app.window.model_editor.nodes import Key, NodeKind
 from app.window.model_editor.tree_model import FACE, WAITS
 from app.window.model_faces import FaceMark, face_icon, paint_face, paint_ribbon
 from app.window.palette import DARK, LIGHT, Colours, contrast
 from app.window.tonight_cards.places_table import FACE_ROOM
 from planner.values.model import ModelKind
+from planner.values.project import Logged
+from storage import photos
 
 LOOKS = pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
 RED = "#b02418"
@@ -101,3 +110,43 @@ def test_the_rows_of_tonight_begin_with_the_face_of_their_model(make_window, lam
     assert bare.copy(left) != before.copy(left)
     right = head.rect().adjusted(FACE_ROOM, 0, 0, 0)
     assert bare.copy(right) == before.copy(right)
+
+
+def test_a_photo_of_the_logbook_stands_for_its_model(qtbot, make_window, tmp_path: Path) -> None:
+    source = tmp_path / "bench.png"
+    image = QImage(160, 160, QImage.Format.Format_RGB32)
+    image.fill(QColor(RED))
+    assert image.save(str(source))
+    start = datetime(2031, 3, 5, 19, 30, tzinfo=ZONE)
+    name = photos.name_of(source.read_bytes())
+    log = Logged(model=CART, step="prime", start=start, end=start.replace(hour=20), photos=(name,))
+    book = small_book()
+    book = replace(book, projects=(replace(book.project(PROJECT), log=(log,)),))
+    window = make_window(book, NOW)
+    photos.keep(window.session.path, source)
+    window.show_page("build")
+    view = next(page for page in window.pages if page.name == "build").view
+    cell = view.model.index_of(Key(NodeKind.MODEL, PROJECT, CART), 1)
+
+    def shown() -> set[str]:
+        picture = cell.data(Qt.ItemDataRole.DecorationRole).pixmap(32, 16).toImage()
+        return {picture.pixelColor(x, y).name() for x in (0, 31) for y in (0, 15)}
+
+    qtbot.waitUntil(lambda: shown() == {RED})  # from edge to edge
+
+
+def test_a_photo_that_is_gone_leaves_the_outline(qtbot, tmp_path: Path) -> None:
+    parent = QObject()
+    kept = FacePhotos(parent)
+    name = f"{'0' * 64}.png"
+    with qtbot.waitSignal(kept.came):
+        assert kept.photo(tmp_path / "bench.tackfree", name) is None
+    assert kept.photo(tmp_path / "bench.tackfree", name) is None
+
+
+@pytest.mark.parametrize(("size", "left"), [((90, 90), (90, 45)), ((90, 20), (40, 20))])
+def test_a_photo_is_cut_to_twice_as_wide_as_tall(
+    qapp, size: tuple[int, int], left: tuple[int, int]
+) -> None:
+    whole = cut(QPixmap(*size)).size()
+    assert (whole.width(), whole.height()) == left
