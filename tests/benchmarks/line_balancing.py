@@ -16,8 +16,12 @@ import time
 from pathlib import Path
 
 TESTS = Path(__file__).resolve().parents[1]
-sys.path[:0] = [str(TESTS.parent), str(TESTS)]
-sys.path.remove(str(TESTS / "benchmarks"))  # which holds a module of the same name
+# The folder of this script holds a module of the same name as the one that is wanted.
+sys.path[:] = [
+    str(TESTS.parent),
+    str(TESTS),
+    *(one for one in sys.path if Path(one) != TESTS / "benchmarks"),
+]
 
 from line_balancing import NOW, as_book, bound, published, used
 
