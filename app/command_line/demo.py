@@ -14,6 +14,7 @@ from app.service import demos, run_sheet_text, wording
 from app.service.books import BOOK_NAME
 from app.service.display_probe import no_display
 from app.service.planning import plan
+from app.service.timeline_text import timeline_text
 from planner.tonight import run_sheet
 from planner.values.moment import zone_named
 from storage.bench_book import BenchBook
@@ -57,7 +58,7 @@ def _show_demo(args: argparse.Namespace, exchange: Exchange, path: Path) -> int:
     answer(f"As of {wording.day(now, zone)} {wording.clock_time(now, zone)}, its first evening.\n")
     answer(run_sheet_text.run_sheet_text(run_sheet(book, planned.plan, now), book))
     answer("\nThe evenings ahead")
-    answer(run_sheet_text.timeline_text(planned.plan, book))
+    answer(timeline_text(planned.plan, book))
     answer("\n" + run_sheet_text.finish_text(planned.plan, book))
     _show(args, path, now)
     return NOT_SOUND if planned.plan.unplaced else FINE

@@ -24,6 +24,7 @@ from app.command_line.plan_source import (
 )
 from app.service import hard_clear, looking, planning, run_sheet_text, wishes, wording
 from app.service.moved_work import moved_lines
+from app.service.timeline_text import timeline_text
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.refusal import number_in
@@ -96,7 +97,7 @@ def run(args: argparse.Namespace) -> int:
     else:
         zone = zone_named(book.bench_time.zone)
         answer(f"Planned from {wording.day(now, zone)} {wording.clock_time(now, zone)} on\n")
-        answer(run_sheet_text.timeline_text(plan, book))
+        answer(timeline_text(plan, book))
         evenings = wording.count(plan.cost.stretches, "session", "sessions")
         answer(f"\n{evenings} of bench time, {plan.cost.setup_minutes} min of set-up")
         answer(run_sheet_text.finish_text(plan, book))

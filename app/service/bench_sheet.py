@@ -11,11 +11,19 @@ from app.service import run_sheet_text, wording
 from app.service.run_sheet_notes_text import look_lines, trait_lines
 from app.service.sanitize_text import tame
 from app.service.shopping import load_text
-from app.service.tonight_loads import PaperLoad, load_cards
 from planner.cautions import LAST_WORD
 from planner.evening.looks import looks_to_come
 from planner.quantity import Load
-from planner.tonight import BenchRow, Row, RunSheet, WorkRow, run_sheet, run_sheets
+from planner.tonight import (
+    BenchRow,
+    LoadCard,
+    Row,
+    RunSheet,
+    WorkRow,
+    cards_of,
+    run_sheet,
+    run_sheets,
+)
 from planner.values.book import Book
 from planner.values.message import Translate, message, told
 from planner.values.message import row as row_of
@@ -166,34 +174,42 @@ def _section(title: str, lines: Iterable[str]) -> Section:
 
 
 def _evening_entries(sheet: RunSheet, zone: ZoneInfo) -> Iterator[SheetEntry]:
-    cards, rest = load_cards(sheet.rows)
-    made = [(card.start, _card(card, zone)) for card in cards]
+    """Yield the cards; set-up other than a filling has a line of its own to tick."""
+    cards = cards_of(sheet.rows)
+    filled = {card.filling for card in cards}
+    rest = [row for row in sheet.rows if isinstance(row, BenchRow) and row not in filled]
+    made = [(_begins(card).start, _card(card, zone)) for card in cards]
     made += [(row.start, _brief(row, zone)) for row in rest]
     for _, entry in sorted(made, key=lambda timed: timed[0]):
         yield entry
 
 
-def _card(card: PaperLoad, zone: ZoneInfo) -> SheetEntry:
-    first = card.work[0]
-    if card.fill is not None:
-        title: str = run_sheet_text.bench_text(card.fill)
-        said = _amounts(run_sheet_text.mix_text(card.fill.portions), card.fill.load)
+def _begins(card: LoadCard) -> Row:
+    return card.filling or card.rows[0]
+
+
+def _card(card: LoadCard, zone: ZoneInfo) -> SheetEntry:
+    filling = card.filling
+    if filling is not None:
+        title: str = run_sheet_text.bench_text(filling)
+        said = _amounts(run_sheet_text.mix_text(filling.portions), filling.load)
         laid = tuple(LaidCoating("" if at else card.swatch, text) for at, text in enumerate(said))
     else:
-        title = row_of((first.stage, first.title), ": ") if first.title else row_of((first.stage,))
-        laid = tuple(_laid(first, zone))
+        title = run_sheet_text.card_work(card)
+        laid = tuple(_laid(card, zone))
     waits = dict.fromkeys(
         wording.reasons_text(row.reason, zone)
-        for row in card.work
-        if card.fill is None and row.reason.cause in TOLD
+        for row in card.rows
+        if filling is None and row.reason.cause in TOLD
     )
+    named = filling is not None or run_sheet_text.differ(card)
     return SheetEntry(
-        at=wording.clock_time(card.start, zone),
-        minutes=card.minutes,
+        at=wording.clock_time(_begins(card).start, zone),
+        minutes=sum(row.free - row.start for row in (filling, *card.rows) if row is not None),
         title=title,
         work=True,
         laid=laid,
-        places=tuple(_ticks(row, with_work=card.fill is not None) for row in card.work),
+        places=tuple(_ticks(row, with_work=named) for row in card.rows),
         waits="" if len(waits) > 1 else next(iter(waits), ""),
     )
 
@@ -217,12 +233,15 @@ def _ticks(row: WorkRow, *, with_work: bool) -> tuple[str, tuple[str, ...]]:
     return name, tuple(names for each in parts.values() for names in each)
 
 
-def _laid(row: WorkRow, zone: ZoneInfo) -> Iterator[LaidCoating]:
-    if row.goes_alone:
-        yield LaidCoating("", run_sheet_text.alone_text(row, zone))
-    for coat in row.coats:
-        yield LaidCoating(coat.swatch, run_sheet_text.coat_text(coat, row))
-        for text in _amounts("", coat.load if row.piece == 1 else None):
+def _laid(card: LoadCard, zone: ZoneInfo) -> Iterator[LaidCoating]:
+    """Yield what is laid by hand, and how much of it is put out for whom."""
+    first = card.rows[0]
+    for row in card.rows:
+        if row.goes_alone:
+            yield LaidCoating("", run_sheet_text.alone_text(row, zone))
+    for coat in first.coats:
+        yield LaidCoating(coat.swatch, run_sheet_text.coat_text(coat, first))
+        for text in run_sheet_text.put_out(card, coat.coating):
             yield LaidCoating("", text)
 
 

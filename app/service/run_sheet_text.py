@@ -1,34 +1,41 @@
-"""Run sheet and timeline as plain text, for a terminal or a sheet of paper."""
+"""The run sheet as plain text, for a terminal or a sheet of paper."""
 
 from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 from datetime import date
-from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from app.service import wording
 from app.service.logbook import cups_now
-from app.service.shopping import load_text
-from planner.bench import BenchCalendar, Stretch, calendar_of
+from app.service.shopping import load_text, measures_text, millilitres
+from planner.bench import BenchCalendar, calendar_of
 from planner.cautions import LAST_WORD
-from planner.passes import expand_all
 from planner.schedule.cups_at_start import HeldCoating
 from planner.schedule.missed_dates import missed_dates
 from planner.schedule.serial_schedule import WAITS
-from planner.tonight import BenchRow, Closing, DryingFilm, Row, RunSheet, SheetCoat, WorkRow
+from planner.tonight import (
+    BenchRow,
+    Closing,
+    DryingFilm,
+    LoadCard,
+    Row,
+    RunSheet,
+    SheetCoat,
+    WorkRow,
+    cards_of,
+    loose_set_up,
+)
 from planner.values.book import Book
 from planner.values.coating import Portion, State
 from planner.values.message import Message, Translate, message, told
 from planner.values.message import row as row_of
 from planner.values.moment import Interval, moment_of, zone_named
-from planner.values.plan import BenchKind, PassKey, Plan, Status
+from planner.values.plan import BenchKind, Plan, Status
 from planner.values.step import Bound
 
-CELL = 5  # minutes that one character of the timeline stands for, at the least
-WIDEST = 96  # characters of a chart
-WORK, SETUP, ALONE, FREE = "#", "=", "-", "."
 INDENT = " " * 16
 WHEN = 18  # letters of the column that says when
 NOTHING = message("Nothing to do at the bench here.")
@@ -47,8 +54,11 @@ def _run_sheet_lines(sheet: RunSheet, book: Book) -> list[str]:
     lines += cup_lines(cups_now(book, sheet.now), zone)
     if not sheet.rows:
         lines += ["", NOTHING]
-    for row in sheet.rows:
-        lines += ["", *_row(row, zone)] if isinstance(row, WorkRow) else _row(row, zone)
+    cards = cards_of(sheet.rows)
+    blocks = [(card.start, ["", *_card(card, zone)]) for card in cards]
+    blocks += [(row.start, [*_set_up(row, zone)]) for row in loose_set_up(sheet.rows, cards)]
+    for _, block in sorted(blocks, key=lambda timed: timed[0]):
+        lines += block
     lines += _section(message("Drying now"), drying_lines(sheet.drying_now, sheet.now, zone))
     lines += _section(
         message("Left to dry"), drying_lines(sheet.drying_after, sheet.interval.end, zone)
@@ -82,33 +92,6 @@ def stretch_title(interval: Interval, zone: ZoneInfo) -> Message:
         stretch=wording.stretch(interval, zone),
         minutes=interval.minutes,
     )
-
-
-def timeline_text(plan: Plan, book: Book) -> str:
-    """Return the plan as one small chart per stretch of bench time.
-
-    Each character is five minutes (more in a very long stretch, and then
-    that is said): work, set-up or neither; between the stretches stands how
-    long the films are left alone.
-    """
-    zone = zone_named(book.bench_time.zone)
-    stretches = _stretches(plan, BenchCalendar(book.bench_time))
-    labels = [f"{key.model}" for placed in plan.placements for key in [placed.key]]
-    labels += [work.airbrush for work in plan.bench]
-    width = min(28, max(map(len, labels), default=0))
-    marks = sorted(_marks(plan, book), key=lambda mark: mark[1])
-    lines: list[str] = []
-    for before, stretch in pairwise([None, *stretches]):
-        if before is not None and stretch is not None:
-            gap = stretch.interval.start - before.interval.end
-            lines.append(f"  {'':{width}}  ~ {wording.span(gap)} away from the bench ~")
-        if stretch is not None:
-            lines += _chart(plan, marks, stretch, width, zone)
-    alone = f"   {ALONE} goes on alone" if any(mark[2] == ALONE for mark in marks) else ""
-    signs = f"{WORK} work{alone}   {SETUP} load, change, clean, prepare"
-    lines.append("")
-    lines.append(f"{signs}   {CELL} min a character")
-    return "\n".join(lines)
 
 
 def finish_text(plan: Plan, book: Book) -> str:
@@ -184,26 +167,71 @@ def mix_text(portions: Iterable[Portion]) -> str:
     return message("{parts} of {coatings}", parts=parts, coatings=coatings)
 
 
-def _row(row: Row, zone: ZoneInfo) -> Iterator[str]:
-    head = f"{wording.clock_time(row.start, zone)}  {row.minutes:3} min  "
-    if isinstance(row, BenchRow):
-        yield _whole(head, "(", bench_text(row), ")")
-        if row.portions:
-            yield _whole(INDENT, message("mix {mix}", mix=mix_text(row.portions)))
-        if row.load:
-            yield _whole(INDENT, load_text(row.load))
-        return
-    yield _whole(head, work_title(row))
-    if row.goes_alone:
-        yield _whole(INDENT, alone_text(row, zone))
-    for coat in row.coats:
-        yield _whole(INDENT, coat_text(coat, row))
-        if coat.load and row.piece == 1:
-            yield _whole(INDENT, load_text(coat.load))
-        yield from _ticks(coat.places)
-    coated = {place for coat in row.coats for place in coat.places}
-    yield from _ticks(place for place in row.places if place not in coated)
-    yield _whole(INDENT, message("why: {reason}", reason=wording.reasons_text(row.reason, zone)))
+def _head(row: Row, zone: ZoneInfo) -> str:
+    return f"{wording.clock_time(row.start, zone)}  {row.minutes:3} min  "
+
+
+def _set_up(row: BenchRow, zone: ZoneInfo) -> Iterator[str]:
+    yield _whole(_head(row, zone), "(", bench_text(row), ")")
+    if row.portions:
+        yield _whole(INDENT, message("mix {mix}", mix=mix_text(row.portions)))
+    if row.load:
+        yield _whole(INDENT, load_text(row.load))
+
+
+def _card(card: LoadCard, zone: ZoneInfo) -> Iterator[str]:
+    """Yield the lines of a card; what is laid on all of it is told once."""
+    told = ""
+    for row in card.in_order:
+        if isinstance(row, BenchRow):
+            yield from _set_up(row, zone)
+            continue
+        yield _whole(_head(row, zone), work_title(row))
+        if row.goes_alone:
+            yield _whole(INDENT, alone_text(row, zone))
+        for coat in row.coats:
+            laid = coat_text(coat, row)
+            if len(row.coats) > 1 or laid != told:
+                yield _whole(INDENT, laid)
+            told = laid
+            if coat.load and row.piece == 1:
+                yield _whole(INDENT, load_text(coat.load))
+            yield from _ticks(coat.places)
+        coated = {place for coat in row.coats for place in coat.places}
+        yield from _ticks(place for place in row.places if place not in coated)
+        why = wording.reasons_text(row.reason, zone)
+        yield _whole(INDENT, message("why: {reason}", reason=why))
+
+
+def card_work(card: LoadCard) -> str:
+    """Return what is done on a card: its stage, and the title that its steps share."""
+    first = card.rows[0]
+    stage: str = row_of((first.stage,))
+    if differ(card) or not first.title:
+        return stage
+    return row_of((first.stage, first.title), ": ")
+
+
+def differ(card: LoadCard) -> bool:
+    """Tell whether the steps of a card have several titles."""
+    return len({row.title for row in card.rows}) > 1
+
+
+def put_out(card: LoadCard, coating: str) -> list[str]:
+    """Return how much of a coating is put out by hand for a whole card, [] where unknown."""
+    loads = [load for load in card.put_out if load.colour == coating]
+    if len(loads) < 2:
+        return [load_text(load) for load in loads]
+    amount = millilitres(sum(load.ml for load in loads))
+    if not all(load.complete for load in loads):
+        amount = message("at least {amount}", amount=amount)
+    drops: Counter[str] = Counter()
+    for load in loads:
+        drops.update({measure.coating: measure.drops for measure in load.measures})
+    parts = measures_text(
+        replace(measure, drops=drops[measure.coating]) for measure in loads[0].measures
+    )
+    return [message("put out {amount} in all: {parts}", amount=amount, parts=parts)]
 
 
 def _whole(*pieces: str) -> Message:
@@ -352,67 +380,3 @@ def caution_lines(sheet: RunSheet) -> list[str]:
     """Return each caution of a run sheet once, and who has the last word."""
     texts = dict.fromkeys(caution.text for row in sheet.work for caution in row.cautions)
     return [*texts, told(LAST_WORD)] if texts else []
-
-
-def _stretches(plan: Plan, calendar: BenchCalendar) -> list[Stretch]:
-    starts = sorted(
-        [
-            piece.start
-            for placement in plan.placements
-            for piece in placement.pieces
-            if not placement.logged
-        ]
-        + [work.interval.start for work in plan.bench]
-    )
-    found = dict.fromkeys(calendar.stretch_at(start) for start in starts)
-    return [stretch for stretch in found if stretch is not None]
-
-
-def _marks(plan: Plan, book: Book) -> Iterator[tuple[str, Interval, str]]:
-    """Yield the times of the chart: whose they are, when, and their sign."""
-    passes = {pass_.key: pass_ for pass_ in expand_all(book)}
-    for work in plan.bench:
-        yield work.airbrush or _model(work.serves), work.interval, SETUP
-    for placed in plan.placements:
-        for piece in placed.pieces:
-            pass_ = passes.get(placed.key)
-            hands = pass_.attended(piece) if pass_ else piece
-            yield placed.key.model, hands, WORK
-            if hands.end < piece.end:
-                yield placed.key.model, Interval(hands.end, piece.end), ALONE
-
-
-def _chart(
-    plan: Plan,
-    marks: list[tuple[str, Interval, str]],
-    stretch: Stretch,
-    width: int,
-    zone: ZoneInfo,
-) -> Iterator[str]:
-    within = stretch.interval
-    size = CELL * -(-within.minutes // (CELL * WIDEST))
-    cells = -(-within.minutes // size)
-    bars: dict[str, list[str]] = defaultdict(lambda: [FREE] * cells)
-    done: dict[str, list[PassKey]] = defaultdict(list)
-    for placed in plan.placements:
-        if any(piece.overlaps(within) for piece in placed.pieces):
-            done[placed.key.model].append(placed.key)
-    for label, interval, sign in marks:
-        if interval.overlaps(within):
-            first = max(0, interval.start - within.start) // size
-            last = -(-(min(interval.end, within.end) - within.start) // size)
-            for cell in range(first, last):
-                bars[label][cell] = sign
-    coarser = f"  ({size} min a character)" if size > CELL else ""
-    yield wording.stretch(within, zone) + coarser
-    for label, bar in bars.items():
-        steps = ", ".join(dict.fromkeys(_short(key) for key in done[label]))
-        yield f"  {label[:width]:<{width}}  {''.join(bar)}  {steps}".rstrip()
-
-
-def _model(key: PassKey | None) -> str:
-    return key.model if key else ""
-
-
-def _short(key: PassKey) -> str:
-    return f"{key.step} #{key.coat}" if key.coat > 1 else key.step

@@ -17,8 +17,16 @@ from app.service import run_sheet_text, wording
 from app.service.run_sheet_text import by_part
 from app.service.sanitize_text import tame
 from app.service.shopping import load_text
-from app.service.tonight_loads import PaperLoad, load_cards
-from planner.tonight import DryingFilm, WorkRow, run_sheet
+from planner.tonight import (
+    BenchRow,
+    DryingFilm,
+    LoadCard,
+    RunSheet,
+    WorkRow,
+    cards_of,
+    loose_set_up,
+    run_sheet,
+)
 from planner.values.book import Book
 from planner.values.message import Translate, message
 from planner.values.message import row as row_of
@@ -108,7 +116,7 @@ def tonight_page(
     """
     zone = zone_named(book.bench_time.zone)
     sheet = run_sheet(book, plan, now)
-    cards, _ = load_cards(sheet.rows)
+    cards = cards_of(sheet.rows)
     said = _Said(translate, zone)
     films = [film for film in sheet.drying if film.opens is not None]
     body = [
@@ -116,7 +124,7 @@ def tonight_page(
         *(f"<p>{said(line)}</p>" for line in run_sheet_text.finish_lines(plan, book)),
         '<p id="done" class="soft" role="status"></p>',
         '<p id="next" class="next" role="status"></p>',
-        *(part for card in cards for part in _card(card, said)),
+        *_evening(sheet, cards, said),
         *_films(films, said, sheet.now),
         *_lines(said, message("Take care"), run_sheet_text.caution_lines(sheet)),
     ]
@@ -147,27 +155,47 @@ class _Said:
         return escape(self.plain(text))
 
 
-def _card(card: PaperLoad, said: _Said) -> Iterator[str]:
+def _evening(sheet: RunSheet, cards: tuple[LoadCard, ...], said: _Said) -> Iterator[str]:
+    """Yield cards and what belongs to none, in order of the clock."""
+    parts = [(card.start, [*_card(card, said)]) for card in cards]
+    for row in loose_set_up(sheet.rows, cards):
+        clock = wording.clock_time(row.start, said.zone)
+        parts.append((row.start, [f'<p class="soft">{clock} · {_set_up(row, said)}</p>']))
+    for _, lines in sorted(parts, key=lambda timed: timed[0]):
+        yield from lines
+
+
+def _set_up(row: BenchRow, said: _Said) -> str:
+    return said(message("{work}, {n} min", work=run_sheet_text.bench_text(row), n=row.minutes))
+
+
+def _card(card: LoadCard, said: _Said) -> Iterator[str]:
     clock = wording.clock_time(card.start, said.zone)
-    first = card.work[0]
-    title = run_sheet_text.bench_text(card.fill) if card.fill else _work(first)
+    first, filling = card.rows[0], card.filling
+    title = run_sheet_text.bench_text(filling) if filling else run_sheet_text.card_work(card)
     swatch = escape(card.swatch)
     dab = f'<span class="swatch" style="background:{swatch}"></span>' if swatch else ""
     heading = said(title)
     yield f"<section>\n<h2>{dab}{heading[:1].upper()}{heading[1:]}</h2>"
     yield f'<p class="soft">{clock} · {said(message("{n} min", n=card.minutes))}</p>'
-    if card.fill and card.fill.load:
-        yield f"<p>{said(load_text(card.fill.load))}</p>"
-    elif card.fill is None:
+    if filling and filling.load:
+        yield f"<p>{said(load_text(filling.load))}</p>"
+    elif filling is None:
         for coat in first.coats:
             yield f"<p>{said(run_sheet_text.coat_text(coat, first))}</p>"
+            yield from (
+                f"<p>{said(each)}</p>" for each in run_sheet_text.put_out(card, coat.coating)
+            )
     shown = ""
-    for row in card.work:
-        named = _model(row, with_work=card.fill is not None)
+    for row in card.rows:
+        named = _model(row, with_work=filling is not None or run_sheet_text.differ(card))
         if named != shown:
             yield f"<h3>{said(named)}</h3>"
             shown = named
         yield from _ticks(row, said)
+    for other in card.around:
+        if other is not filling:
+            yield f'<p class="soft">{_set_up(other, said)}</p>'
     yield "</section>"
 
 

@@ -1,6 +1,7 @@
 """One evening by loads: a card for each filling of an airbrush and each kind of hand work.
 
-It is read off a run sheet; nothing is decided here.
+It is read off a run sheet; nothing is decided here.  Window, paper, phone page
+and terminal all cut an evening by this one rule.
 """
 
 from __future__ import annotations
@@ -9,6 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from planner.cautions import Caution
+from planner.quantity import Load
 from planner.tonight.run_sheet_rows import BenchRow, Row, WorkRow
 from planner.values.plan import BenchKind, PassKey
 from planner.values.step import Stage, Tool
@@ -80,6 +82,29 @@ class LoadCard:
         """The minute after its last, cleaning included."""
         rows: tuple[Row, ...] = (*self.around, *self.rows)
         return max(row.end for row in rows)
+
+    @property
+    def minutes(self) -> int:
+        """Minutes of work by hand, set-up included."""
+        rows: tuple[Row, ...] = (*self.around, *self.rows)
+        return sum(row.free - row.start for row in rows)
+
+    @property
+    def swatch(self) -> str:
+        """The colour of its first coat, "" where nothing is laid."""
+        return self.swatches[0] if self.swatches else ""
+
+    @property
+    def put_out(self) -> tuple[Load, ...]:
+        """What is put out for it by hand, one for each row and colour that is measured."""
+        return tuple(
+            coat.load for row in self.rows for coat in row.coats if coat.load and row.piece == 1
+        )
+
+    @property
+    def in_order(self) -> tuple[Row, ...]:
+        """Set-up and work, in order of the clock."""
+        return tuple(sorted((*self.around, *self.rows), key=lambda row: (row.start, row.end)))
 
     @property
     def key(self) -> tuple[PassKey, int]:

@@ -48,10 +48,9 @@ def _amount(card: LoadCard) -> str:
     """Return how much is filled in, or put out for all of it."""
     if card.filling is not None:
         return fill_words(card.filling.load) if card.filling.load else ""
-    loads = [coat.load for row in card.rows for coat in row.coats if coat.load and row.piece == 1]
-    if len(loads) == 1:
-        return fill_words(loads[0])
-    total = sum(load.ml for load in loads)
+    if len(card.put_out) == 1:
+        return fill_words(card.put_out[0])
+    total = sum(load.ml for load in card.put_out)
     if not total:
         return ""
     return words.fill(words.tr("put out {ml:.1f} ml in all"), ml=total)

@@ -9,12 +9,15 @@ from functools import cache
 import html5lib
 import pytest
 
-from app.service import demos, planning
-from app.service.tonight_loads import load_cards
+from app.service import demos, planning, run_sheet_text, wording
+from app.service.bench_sheet import bench_sheet
 from app.service.tonight_page import SCRIPT, tonight_page
-from planner.tonight import BenchRow, WorkRow, run_sheet
+from planner.quantity import Load, MixMeasure
+from planner.tonight import SheetCoat, WorkRow, cards_of, run_sheet
 from planner.values.book import Book
-from planner.values.plan import Plan
+from planner.values.moment import zone_named
+from planner.values.plan import Cause, PassKey, Plan, Reason
+from planner.values.step import Stage, Tool
 
 
 @cache
@@ -76,15 +79,57 @@ def test_names_cannot_break_out_of_the_page(monkeypatch: pytest.MonkeyPatch) -> 
     assert scripts[1].text == SCRIPT
 
 
-def test_cards_hold_every_piece_of_work_once_with_the_fill_that_serves_it() -> None:
+def test_paper_page_and_terminal_have_the_cards_of_the_window() -> None:
+    """What begins a card is the same everywhere; the page names each card, paper ticks it."""
     book, plan, now = evening("club_day_batch")
-    rows = run_sheet(book, plan, now).rows
-    cards, rest = load_cards(rows)
-    work = [row for card in cards for row in card.work]
-    assert sorted(work, key=rows.index) == [row for row in rows if isinstance(row, WorkRow)]
-    for card in cards:
-        for row in card.work:
-            if card.fill is not None and row.airbrush:
-                assert card.fill.coating in [coat.coating for coat in row.coats]
-    assert all(isinstance(row, BenchRow) for row in rest)
-    assert [card.start for card in cards] == sorted(card.start for card in cards)
+    sheet = run_sheet(book, plan, now)
+    cards = cards_of(sheet.rows)
+    zone = zone_named(book.bench_time.zone)
+    clocks = [wording.clock_time(card.start, zone) for card in cards]
+    page = parsed(tonight_page(book, plan, now))
+    sections = [
+        section for section in page.iter("section") if next(section.iter("input"), None) is not None
+    ]
+    assert ["".join(section[1].itertext())[:5] for section in sections] == clocks
+    places = [sum(len(row.places) for row in card.rows) for card in cards]
+    assert [len(list(section.iter("input"))) for section in sections] == places
+    (paper,) = bench_sheet(book, plan, now, tonight=True).evenings
+    assert [entry.at for entry in paper.entries if entry.work] == clocks
+    models = [[row.key.model for row in card.rows] for card in cards]
+    assert [
+        [next(name for name in each if name in head) for head, _ in entry.places]
+        for entry, each in zip((one for one in paper.entries if one.work), models, strict=True)
+    ] == models
+    told = run_sheet_text.run_sheet_text(sheet, book).partition("\nDrying")[0]
+    blocks = told.split("\n\n")[1 : len(cards) + 1]
+    assert [block.partition("\n")[0][:5] for block in blocks] == clocks
+    assert [block.count("[ ]") for block in blocks] == places
+    assert sorted(row.start for card in cards for row in card.rows) == sorted(
+        row.start for row in sheet.work
+    )
+
+
+def put_out_for(model: str, ml: float, drops: tuple[int, int]) -> WorkRow:
+    names = ("umber", "thinner")
+    load = Load(
+        airbrush="", colour="wash", start=0, end=5, passes=(), shares_ml=(ml,), lost_ml=0, ml=ml,
+        fills=1, complete=True, least_fill=False, life_minutes=None, mixed=True,
+        measures=tuple(
+            MixMeasure(name, 1, count * 0.05, count)
+            for name, count in zip(names, drops, strict=True)
+        ),
+    )  # fmt: skip
+    return WorkRow(
+        key=PassKey("fleet", model, "wash"), stage=Stage.WASH, title="", parts=("body",),
+        coats=(SheetCoat("wash", "#604020", (), ("body/upper",), load),), places=("body/upper",),
+        tool=Tool.BRUSH, airbrush="", start=0, end=5, free=5, piece=1, pieces=1,
+        reason=Reason(Cause.AT_ONCE), cautions=(), logged=False,
+    )  # fmt: skip
+
+
+def test_what_is_put_out_by_hand_is_summed_for_the_whole_card() -> None:
+    """By hand: 0.2 ml of 1 + 3 drops and 0.3 ml of 2 + 4 are 0.5 ml of 3 + 7."""
+    (card,) = cards_of([put_out_for("Heron", 0.2, (1, 3)), put_out_for("Gull", 0.3, (2, 4))])
+    assert run_sheet_text.put_out(card, "wash") == [
+        "put out 0.5 ml in all: 3 drops umber, 7 drops thinner"
+    ]

@@ -11,6 +11,7 @@ from small_book import NOW, ZONE, at, key, small_book, small_plan
 
 from app.service import run_sheet_text, wording
 from app.service.plan_changes import PlanMove, moved
+from app.service.timeline_text import timeline_text
 from planner.bench import BenchCalendar
 from planner.tonight import run_sheet
 from planner.values.moment import Interval
@@ -126,7 +127,7 @@ def test_an_evening_without_work_says_so() -> None:
 
 
 def test_the_timeline_has_a_character_for_five_minutes() -> None:
-    lines = run_sheet_text.timeline_text(small_plan(), small_book()).splitlines()
+    lines = timeline_text(small_plan(), small_book()).splitlines()
     # load 19:30–33, prime 19:33–43, clean 19:43–49, then nothing until 21:30
     assert "Thu 6 Mar 2031 19:30–21:30" in lines[0]
     brush, cart = lines[1].split(), lines[2].split()
@@ -140,7 +141,7 @@ def test_a_long_stretch_still_fits_the_page() -> None:
     book = small_book()
     always = replace(book.bench_time.stretches[0], start="00:00", end="00:00")
     book = replace(book, bench_time=replace(book.bench_time, stretches=(always,)))
-    lines = run_sheet_text.timeline_text(small_plan(), book).splitlines()
+    lines = timeline_text(small_plan(), book).splitlines()
     # 24 h at 15 minutes a character are 96; 19:30 is the 79th of them
     assert lines[0].endswith("(15 min a character)")
     bar = lines[2].split()[1]
