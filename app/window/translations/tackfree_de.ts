@@ -12931,6 +12931,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>warum: {reason}</translation>
   </message>
   <message>
+   <source>at least {amount}</source>
+   <translation>mindestens {amount}</translation>
+  </message>
+  <message>
+   <source>put out {amount} in all: {parts}</source>
+   <translation>insgesamt {amount} bereitstellen: {parts}</translation>
+  </message>
+  <message>
    <source>hands for {minutes} min, then it goes on alone until {time}</source>
    <translation>Hände für {minutes} min, dann läuft es allein weiter bis {time}</translation>
   </message>
@@ -13057,10 +13065,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>how much is not known, for its places have no area</source>
    <translation>wie viel, ist nicht bekannt, denn die Stellen haben keine Fläche</translation>
-  </message>
-  <message>
-   <source>at least {amount}</source>
-   <translation>mindestens {amount}</translation>
   </message>
   <message>
    <source>mix {amount}: {parts}</source>
@@ -13197,6 +13201,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Next: {name} in {left}</source>
    <translation>Als Nächstes: {name} in {left}</translation>
+  </message>
+  <message>
+   <source>{work}, {n} min</source>
+   <translation>{work}, {n} min</translation>
   </message>
   <message>
    <source>{model}: {work}</source>
