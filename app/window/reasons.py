@@ -118,7 +118,9 @@ def reason_sentence(reason: Reason, zone: ZoneInfo, now: int) -> str:
         Cause.PIN: tr("You pinned it here."),
         Cause.ORDER: tr("{about} comes first, until {at}."),
         Cause.LOGGED: tr("Already logged."),
-        Cause.CLOSING: tr("Waits so that the next step can follow in time."),
+        Cause.CLOSING: tr("Waits until {at}, so that {about} can follow in time.")
+        if about
+        else tr("Waits so that the next step can follow in time."),
         Cause.HELPER: tr("Needs two people; they are there from {at}."),
     }
     sentence = sentences[reason.cause].format(

@@ -68,6 +68,9 @@ def _named(reason: Reason, when: str) -> Message | None:
             "no drying place is free on {about} until{when}", about=about, when=when
         ),
         Cause.ORDER: message("follows {about}, done{when}", about=about, when=when),
+        Cause.CLOSING: message(
+            "waits until{when} so that {about} can follow in time", when=when, about=about
+        ),
     }
     return words.get(reason.cause)
 

@@ -9,14 +9,26 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections import defaultdict
 from operator import itemgetter
+from typing import NamedTuple
 
 from planner.bench import Stretch
+from planner.cure import Band
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
+from planner.values.coating import State
 from planner.values.plan import BenchKind, BenchWork, Cause, PassKey, Placement, Reason
-from planner.values.step import Trait
+from planner.values.step import Bound, Trait
 
 BEST = "best"  # detail of a window's cause: it was aimed at its best moment
+
+
+class _Stood(NamedTuple):
+    """A unit on its drying places, from a coat's start until that coat can be held."""
+
+    since: int
+    until: int
+    unit: int
+    stands: int
 
 
 class _Read:
@@ -40,13 +52,13 @@ class _Read:
             ]
             + [(work.interval.end, work.kind.value) for work in table.bench]
         )
-        self.freed: dict[str, list[int]] = defaultdict(list)
+        self.stood: dict[str, list[_Stood]] = defaultdict(list)
         for placed in table.placements:
             activity = problem.activities[problem.index[placed.key]]
-            if activity.wet:
-                self.freed[activity.location].append(_wet_until(problem, table, activity.index))
-        for frees in self.freed.values():
-            frees.sort()
+            until = _handled_from(problem, table, activity.index) if activity.wet else 0
+            self.stood[activity.location] += [
+                _Stood(placed.start, until, unit, stands) for unit, stands in activity.wet
+            ]
 
     def lead_in(self, placed: Placement) -> int:
         """Return when the preparation or set-up right before a pass begins."""
@@ -94,8 +106,14 @@ def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
     ]
     stretch = problem.calendar.stretch_at(begin)
     if stretch is not None:
+        if begin == stretch.interval.start:
+            free = max([0, *(bound[0] - lead for bound in bounds)])
+            bounds += _kept_for(read, index, placed, free, lead, stretch)
+        bounds += _followed(problem, read.table, index)
         bounds += _before(read, placed, begin, stretch)
-        bounds.append((stretch.interval.start + lead, Cause.BENCH_TIME, "", ""))
+        helped = problem.activities[index].pass_.step.helper
+        cause = Cause.HELPER if helped else Cause.BENCH_TIME
+        bounds.append((stretch.interval.start + lead, cause, "", ""))
     bounds.append((problem.now + lead, Cause.AT_ONCE, "", ""))
     return bounds
 
@@ -127,6 +145,56 @@ def _gates(problem: Problem, table: PartialSchedule, index: int) -> list[_Bound]
     return found
 
 
+def _followed(problem: Problem, table: PartialSchedule, index: int) -> list[_Bound]:
+    """Return before which starts a closing would come too soon for what follows."""
+    start = table.start[index]
+    found: list[_Bound] = []
+    for number in problem.closing_from.get(index, ()):
+        later = problem.ends[number][1]
+        if later not in table.start:
+            continue
+        to_end = problem.gates[number].closing is Bound.END
+        needed = table.end[later] if to_end else table.start[later] + 1
+        spares = [
+            opening.closes - needed
+            for opening in table.windows(number)
+            if opening.opens <= table.start[later] and needed <= opening.closes < FOREVER
+        ]
+        if spares:
+            key = problem.activities[later].pass_.key
+            found.append((start - min(spares), Cause.CLOSING, key, ""))
+    return found
+
+
+def _kept_for(
+    read: _Read, index: int, placed: Placement, free: int, lead: int, stretch: Stretch
+) -> list[_Bound]:
+    """Return this very start if the session before had room for it, but not for what follows.
+
+    ``free`` is from when nothing else holds it, ``lead`` its set-up [min].
+    """
+    problem, table = read.problem, read.table
+    closing = problem.closing_from.get(index, ())
+    sessions = problem.calendar.stretches(problem.now, stretch.interval.start) if closing else ()
+    if not sessions:
+        return []
+    session = sessions[-1].interval
+    idle_from = read.busy[bisect_right(read.busy, (session.end, "\U0010ffff")) - 1][0]
+    start = max(free, session.start, problem.now, min(idle_from, session.end)) + lead
+    if start + placed.end - placed.start > session.end:
+        return []
+    for number in closing:
+        later = problem.ends[number][1]
+        opening = next(iter(table.windows(number)), None)
+        if opening is None or later not in table.end:
+            continue
+        closes = start + opening.closes - placed.start
+        done = start + table.end[later] - placed.start
+        if done > session.end and closes <= stretch.interval.start:
+            return [(placed.start, Cause.CLOSING, problem.activities[later].pass_.key, "")]
+    return []
+
+
 def _pin(problem: Problem, index: int, placed: Placement) -> list[_Bound]:
     allowed = problem.activities[index].allowed or ()
     return [
@@ -137,19 +205,31 @@ def _pin(problem: Problem, index: int, placed: Placement) -> list[_Bound]:
 
 
 def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
-    """Return when a drying place came free at this very start, if one did."""
+    """Return when a drying place came free at this very start, if it was waited for."""
     activity = read.problem.activities[index]
-    frees = read.freed.get(activity.location, [])
-    at = bisect_right(frees, placed.start)
-    if activity.wet and at and frees[at - 1] == placed.start:
-        return [(placed.start, Cause.DRYING_PLACE, activity.location, "")]
-    return []
+    start = placed.start
+    stood = read.stood[activity.location]
+    if not activity.wet or all(one.until != start for one in stood):
+        return []
+    taken = {
+        one.unit: one.stands
+        for one in stood
+        if one.since < start <= one.until and one.unit not in activity.held
+    }
+    needed = sum([stands for _, stands in activity.wet])
+    if sum(taken.values()) + needed <= read.problem.places[activity.location].drying_places:
+        return []
+    return [(start, Cause.DRYING_PLACE, activity.location, "")]
 
 
-def _wet_until(problem: Problem, table: PartialSchedule, index: int) -> int:
-    one = problem.activities[index].pass_
-    spots = [(one.key.project, one.key.model, place) for place, _ in one.films]
-    return max((table.wet.get(spot, 0) for spot in spots), default=0)
+def _handled_from(problem: Problem, table: PartialSchedule, index: int) -> int:
+    """Return when the films of one pass are surely dry to handle, whatever comes over them."""
+    found = 0
+    for place, _ in problem.activities[index].pass_.films:
+        film = table.films[index, place]
+        ready = problem.cure.ready_at(film, State.DRY_TO_HANDLE, Band.LATE)
+        found = max(found, FOREVER if ready is None else ready)
+    return found
 
 
 def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:

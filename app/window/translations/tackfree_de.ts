@@ -7704,6 +7704,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
   </message>
+  <message>
+   <source>Waits until {at}, so that {about} can follow in time.</source>
+   <translation>Wartet bis {at}, damit {about} rechtzeitig folgen kann.</translation>
+  </message>
  </context>
  <context>
   <name>role</name>
@@ -14301,6 +14305,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>waits until{when} so that {about} can follow in time</source>
+   <translation>wartet bis{when}, damit {about} rechtzeitig folgen kann</translation>
   </message>
  </context>
  <context>
