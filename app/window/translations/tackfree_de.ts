@@ -7657,6 +7657,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Schon im Logbuch.</translation>
   </message>
   <message>
+   <source>Waits until {at}, so that {about} can follow in time.</source>
+   <translation>Wartet bis {at}, damit {about} rechtzeitig folgen kann.</translation>
+  </message>
+  <message>
    <source>Waits so that the next step can follow in time.</source>
    <translation>Wartet, damit der nächste Schritt rechtzeitig folgen kann.</translation>
   </message>
@@ -7703,10 +7707,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{at}: must have begun by then, counted from {before}</source>
    <translation>{at}: muss bis dahin begonnen sein, gerechnet ab {before}</translation>
-  </message>
-  <message>
-   <source>Waits until {at}, so that {about} can follow in time.</source>
-   <translation>Wartet bis {at}, damit {about} rechtzeitig folgen kann.</translation>
   </message>
  </context>
  <context>
@@ -9697,6 +9697,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>follows {about}, done{when}</source>
    <translation>folgt {about}, getan{when}</translation>
+  </message>
+  <message>
+   <source>waits until{when} so that {about} can follow in time</source>
+   <translation>wartet bis{when}, damit {about} rechtzeitig folgen kann</translation>
   </message>
   <message>
    <source>the airbrush</source>
@@ -14305,10 +14309,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>waits until{when} so that {about} can follow in time</source>
-   <translation>wartet bis{when}, damit {about} rechtzeitig folgen kann</translation>
   </message>
  </context>
  <context>
