@@ -8,7 +8,7 @@ import logging
 import os
 import signal
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from pathlib import Path
 
@@ -23,13 +23,17 @@ GARBAGE_THINGS = 50_000  # made since the last look for circles before the next
 FAULT = 70  # as of sysexits: an internal fault
 
 
-def open_window(book: Path | None, now: int | None, exchange: Path | None = None) -> int:
+def open_window(
+    book: Path | Callable[[str], Path] | None, now: int | None, exchange: Path | None = None
+) -> int:
     """Open the window on a book and return its exit status when it is closed.
 
     A window that has the book open already comes forward instead.
 
     Parameters
     ----------
+    book
+        Where it lies; a function makes one in the window's language, and says where.
     exchange
         An exchange file that the window takes into the book.
 
@@ -38,7 +42,7 @@ def open_window(book: Path | None, now: int | None, exchange: Path | None = None
     Refused
         If no window can be shown here.
     """
-    if _came_forward(book or usual_path(), exchange):
+    if not callable(book) and _came_forward(book or usual_path(), exchange):
         return FINE
     probe = Probe()
     missing = ""

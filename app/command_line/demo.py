@@ -1,12 +1,14 @@
 """Load an invented project into a scratch book, plan it and show it.
 
-The project is planned as of its own first evening, and that is said.
+The project is planned as of its own first evening, and that is said.  The terminal speaks
+English, and so do the names in it; the window's book speaks the window's language.
 """
 
 from __future__ import annotations
 
 import argparse
 import tempfile
+from functools import partial
 from pathlib import Path
 
 from app.command_line.output import FINE, NOT_SOUND, answer, note, progress
@@ -48,8 +50,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _show_demo(args: argparse.Namespace, exchange: Exchange, path: Path) -> int:
-    with BenchBook.create(path, exchange.book) as bench_book:
-        book = bench_book.book()
+    book = exchange.book
     now = demos.first_evening(book)
     with progress("planning"):
         planned = plan(book, now)
@@ -72,4 +73,10 @@ def _show(args: argparse.Namespace, path: Path, now: int) -> None:
         note(f"No window is opened: {why}.")
         note("tackfree import takes it into your own book; demo --list names the others.")
     else:
-        args.open_window(path, now)
+        args.open_window(partial(_scratch_book, args.name, path), now)
+
+
+def _scratch_book(name: str, path: Path, language: str) -> Path:
+    """Make the scratch book in the language of the window, and return where it lies."""
+    BenchBook.create(path, demos.read(name, language).book).close()
+    return path

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import json
 from datetime import datetime, time
 from importlib import resources
 from importlib.resources.abc import Traversable
 
+from app.service.demo_texts import ENGLISH, FOLDER, spoken, texts
 from planner.bench import BenchCalendar
 from planner.values.book import Book
 from planner.values.message import message
@@ -13,7 +15,6 @@ from planner.values.moment import minute_of
 from planner.values.refusal import Refused, unknown
 from storage.exchange import Exchange, load
 
-FOLDER = "demo_projects"
 FIRST = "harbour_tenders"  # what `tackfree demo` shows when no name is given
 
 
@@ -22,8 +23,16 @@ def names() -> tuple[str, ...]:
     return tuple(sorted(_files()))
 
 
-def data(name: str) -> bytes:
-    """Return the exchange file of a demonstration project.
+def title(name: str, language: str = ENGLISH) -> str:
+    """Return what a demonstration is called in a language."""
+    plain = name.replace("_", " ").capitalize()
+    return texts(language).get("demo", {}).get(name, plain)
+
+
+def data(name: str, language: str = ENGLISH) -> bytes:
+    """Return the exchange file of a demonstration project, its texts in a language (BCP 47).
+
+    Where a language is not written, the texts are English.
 
     Raises
     ------
@@ -42,12 +51,16 @@ def data(name: str) -> bytes:
                 known=known,
             ),
         )
-    return files[key].read_bytes()
+    found = files[key].read_bytes()
+    words = texts(language)
+    if not words:
+        return found
+    return json.dumps(spoken(json.loads(found), words), ensure_ascii=False).encode()
 
 
-def read(name: str) -> Exchange:
+def read(name: str, language: str = ENGLISH) -> Exchange:
     """Return a demonstration project; raise `Refused` if there is none of that name."""
-    return load(data(name))
+    return load(data(name, language))
 
 
 def first_evening(book: Book) -> int:

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.service import demos
-from app.window import mark_drawing
+from app.window import mark_drawing, words
 from app.window.first_run.view import FirstRun
 from app.window.flow_layout import FlowLayout
 from app.window.labels import text
@@ -145,7 +145,7 @@ class EmptyState(QWidget):
         column.addWidget(self.demo_title)
         line = FlowLayout(across=8, down=8)
         for name in demos.names():
-            button = QPushButton(name.replace("_", " ").capitalize())
+            button = QPushButton(demos.title(name, words.language_code()))
             button.clicked.connect(partial(self.demo_wanted.emit, name))
             self.demos.append(button)
             line.addWidget(button)

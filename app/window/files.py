@@ -210,9 +210,9 @@ class Files(QObject):
 
         def taken(book: Book) -> Edit:
             theirs = frozenset() if book.projects else frozenset(Household)
-            exchange = brought_up(demos.read(name), now)
+            exchange = brought_up(demos.read(name, words.language_code()), now)
             imported = import_file(book, exchange, theirs=theirs, now=now)
-            return import_edit(name.replace("_", " "), imported)
+            return import_edit(demos.title(name, words.language_code()), imported)
 
         refused = self._session.attempt(taken)
         if refused is not None:

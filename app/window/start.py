@@ -29,7 +29,9 @@ PULSE_MS = 200
 
 
 def run_window(
-    book: Path | None = None, now: int | None = None, exchange: Path | None = None
+    book: Path | Callable[[str], Path] | None = None,
+    now: int | None = None,
+    exchange: Path | None = None,
 ) -> int:
     """Open the window on a book (None: the person's own) and run it to its end.
 
@@ -45,6 +47,8 @@ def run_window(
     app.setOrganizationName("tackfree")
     app.setDesktopFileName("tackfree")
     language.install(app, QSettings())
+    if callable(book):
+        book = book(words.language_code())
     FocusRing(app)
     program_log.begin()
     crashes = program_log.watch_for_crashes()

@@ -332,6 +332,6 @@ class CoatingsPage(QWidget):
 def cure_source(cure_line: CureLine) -> str:
     """Return where a time is from: the label, or how much the family's figure is worth."""
     status = QCoreApplication.translate("status", cure_line.status.value)
-    if cure_line.source.startswith(cure_line.status.value):
+    if cure_line.source.startswith((cure_line.status.value, status)):
         return cure_line.source
     return words.tr("{status}: {source}").format(status=status, source=cure_line.source)

@@ -458,10 +458,11 @@ def test_demo_shows_sheet_timeline_and_finish(
 def test_demo_opens_the_window_on_its_scratch_book(monkeypatch: pytest.MonkeyPatch) -> None:
     opened: list[tuple[Path, int | None]] = []
 
-    def window(path: Path, now: int | None) -> int:
+    def window(book_in: Callable[[str], Path], now: int | None) -> int:
+        path = book_in("de")  # as the window's language is
         opened.append((path, now))
         with open_book(path) as book:
-            assert book.book() == demos.read("lone_lamplighter").book
+            assert book.book() == demos.read("lone_lamplighter", "de").book
         return 0
 
     monkeypatch.setattr("app.command_line.demo.no_display", lambda: "")

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 import time
+from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -10,7 +12,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from small_book import NOW, ZONE, at, small_book
 
-from app.service import clock, demos, edits, logbook
+from app.service import clock, demo_texts, demos, edits, logbook
 from planner.bench import BenchCalendar
 from planner.values.moment import minute_of
 from planner.values.project import Logged
@@ -118,3 +120,74 @@ def test_a_story_goes_on_after_its_last_fact() -> None:
     assert demos.first_evening(book) == NOW + 15
     book = edits.skip_date(book, date(2031, 3, 6)).book
     assert demos.first_evening(book) == at("2031-03-13 19:30")
+
+
+def texts_at(document: object, at: str = "") -> Iterator[tuple[str, str]]:
+    """Yield each text of a document with the names of the fields that lead to it."""
+    if isinstance(document, dict):
+        for name, value in document.items():
+            yield from texts_at(value, f"{at}.{name}" if at else name)
+    elif isinstance(document, list):
+        for each in document:
+            yield from texts_at(each, at)
+    elif isinstance(document, str):
+        yield at, document
+
+
+# What is written in a demonstration and is no text: words of the program, times and colours.
+NO_TEXT = {
+    *("family", "swatch", "state", "hiding", "finish", "preparation", "at", "zone", "rule"),
+    *("since", "start", "end", "skipped", "quiet", "side", "stage", "tool", "role", "closing"),
+    *("scale", "kind", "target"),
+}
+
+
+@pytest.mark.parametrize("name", demos.names())
+def test_every_text_of_a_demo_has_its_german(name: str) -> None:
+    known = demo_texts.texts("de")
+    kinds = set()
+    for path, text in texts_at(json.loads(demos.data(name))):
+        if path.rsplit(".", 1)[-1] in NO_TEXT:
+            continue
+        kinds.add(path)
+        kind = demo_texts.KINDS[path]  # a field without a kind is one that nobody thought of
+        if kind == demo_texts.PATH:
+            part, _, place = text.partition("/")
+            assert part in known["part"]
+            assert not place or place in known["place"]
+        else:
+            assert text in known[kind], (path, text)
+    assert len(kinds) > 10
+    assert demos.title(name, "de") != demos.title(name)
+
+
+@pytest.mark.parametrize("name", demos.names())
+def test_a_demo_in_german_is_the_same_work(name: str) -> None:
+    """The same parts, places, steps and minutes; and nothing of it is English any more."""
+    english, german = demos.read(name).book, demos.read(name, "de").book
+    assert demos.first_evening(german) == demos.first_evening(english)
+    for one, other in zip(english.projects, german.projects, strict=True):
+        for model, said in zip(one.models, other.models, strict=True):
+            assert [part.holder is None for part in model.parts] == [
+                part.holder is None for part in said.parts
+            ]
+            assert [len(part.places) for part in model.parts] == [
+                len(part.places) for part in said.parts
+            ]
+            assert [
+                (step.stage, step.tool, step.minutes, len(step.gates)) for step in model.steps
+            ] == [(step.stage, step.tool, step.minutes, len(step.gates)) for step in said.steps]
+    same = {"Airbrush", "airbrush", "Chassis", "Deck", "deck", "sepia", "Sepia"}
+    english_texts = {
+        text for path, text in texts_at(json.loads(demos.data(name))) if path in demo_texts.KINDS
+    }
+    german_texts = {
+        text
+        for path, text in texts_at(json.loads(demos.data(name, "de")))
+        if path in demo_texts.KINDS
+    }
+    assert german_texts & english_texts <= same
+
+
+def test_a_language_that_is_not_written_is_english() -> None:
+    assert demos.data(demos.FIRST, "eo") == demos.data(demos.FIRST)
