@@ -21,8 +21,9 @@ from planner.values.room import Location, Reading, Room
 
 _Need = tuple[tuple[Course, int], ...]
 _BANDS = tuple(Band)
+_SLOTS = tuple((state, band) for state in DEEP for band in _BANDS)
 NEVER = -1
-"""Stands in `Film.held` for what never comes."""
+"""What `Lower.held` says of what never comes."""
 BURIED = assumed("buried")
 
 
@@ -42,9 +43,8 @@ class Film:
         What looking at this very film has taught: a factor on its times.
     wet_um
         How much of what lies below it wetted again, and has to dry with it [µm].
-    held
-        Minutes from which it can harden, for what lies below leaves through
-        it: one for each deep state and band, or none at all; see `Cure.over`.
+    lower
+        What lies below and leaves through it; see `Cure.over`.
     buried
         Minute at which the next coat was laid over it; None is none.
 
@@ -60,7 +60,7 @@ class Film:
     laid: int
     slowness: float = 1.0
     wet_um: float = 0.0
-    held: tuple[int, ...] = ()
+    lower: Lower | None = None
     buried: int | None = None
 
     def __post_init__(self) -> None:
@@ -68,12 +68,48 @@ class Film:
             number_in(self.thickness_um, 0.1, 1e5, "thickness_um", "µm")
 
 
+class Lower:
+    """A film that leaves through the one laid over it, by ``laid``, and holds that back.
+
+    A part of what it still had to wait for is added.  When that is over is
+    worked out where somebody asks: most films wait for fingers and another
+    coat alone.
+    """
+
+    __slots__ = ("_cure", "_film", "_held", "_laid", "_share_pct")
+
+    def __init__(self, cure: Cure, film: Film, laid: int, share_pct: int) -> None:
+        self._cure, self._film, self._laid, self._share_pct = cure, film, laid, share_pct
+        self._held: dict[int, int] = {}
+
+    def held(self, state: State, band: Band) -> int:
+        """Return the minute from which the film above can harden to a deep state; or `NEVER`."""
+        return self.held_at(_slot(state, band))
+
+    def held_at(self, slot: int) -> int:
+        """Return the same for the state and band that stand at a `Wait.slot`."""
+        found = self._held.get(slot)
+        if found is not None:
+            return found
+        waiting = [self]  # the lowest is asked first: each hangs on the one below it
+        while (below := waiting[-1]._film.lower) is not None and slot not in below._held:
+            waiting.append(below)
+        for one in reversed(waiting):
+            ready = one._cure.ready_at(one._film, *_SLOTS[slot])
+            found = NEVER
+            if ready is not None:
+                found = one._laid + max(0, -(-(ready - one._laid) * one._share_pct // 100))
+            one._held[slot] = found
+        assert found is not None
+        return found
+
+
 class Wait(NamedTuple):
     """What a mark asks of a film, whenever that was laid: minutes of the clock, or of drying.
 
     ``need`` is what each stage must gain; ``deep``, for a deep state, the same
-    told by its two stages, and ``slot`` where a film's `Film.held` says from
-    when the second of them may run.
+    told by its two stages, and ``slot`` what `Lower.held_at` is asked, from
+    when on the second of them may run.
     """
 
     minutes: int
@@ -84,16 +120,19 @@ class Wait(NamedTuple):
     def opens(self, film: Film) -> int | None:
         """Return the first whole minute at which it is over for ``film``; None is never."""
         minutes, need, deep, slot = self
-        if slot < 0 or not film.held:
+        if slot < 0:
+            return _reach(need, film.laid + minutes, up=True)
+        minute: int | None
+        free = film.laid if film.lower is None else film.lower.held_at(slot)
+        if free == NEVER:
+            return None
+        if free <= film.laid:
             minute = _reach(need, film.laid + minutes, up=True)
         else:
-            free = film.held[slot]
             (first, surface), (second, rest) = deep
             dry = first.reach(film.laid, surface)
-            if dry is None or free == NEVER:
-                return None
-            minute = second.reach(max(dry, free), rest)
-        if slot >= 0 and film.buried is not None and minute is not None and minute > film.buried:
+            minute = None if dry is None else second.reach(max(dry, free), rest)
+        if film.buried is not None and minute is not None and minute > film.buried:
             return film.buried + ceil((minute - film.buried) * BURIED)
         return minute
 
@@ -188,20 +227,7 @@ class Cure:
         wet = min(bond.depth * film.thickness_um, below.thickness_um)
         if not bond.share_pct:
             return replace(film, wet_um=wet)
-        held = tuple(
-            self._held(self.ready_at(below, state, band), film.laid, bond.share_pct)
-            for state in DEEP
-            for band in _BANDS
-        )
-        if all(minute == film.laid for minute in held):
-            held = ()
-        return replace(film, wet_um=wet, held=held)
-
-    @staticmethod
-    def _held(ready: int | None, laid: int, share_pct: int) -> int:
-        if ready is None:
-            return NEVER
-        return laid + max(0, -(-(ready - laid) * share_pct // 100))
+        return replace(film, wet_um=wet, lower=Lower(self, below, film.laid, bond.share_pct))
 
     def age(self, film: Film, minute: int, band: Band = Band.NOMINAL) -> float:
         """Return how far a film has come by ``minute`` [equivalent min at 23 °C, 50 % RH].
@@ -216,8 +242,8 @@ class Cure:
         dry = first.reach(film.laid, surface)
         if gained < surface or dry is None:
             return gained / MILLION
-        if film.held:
-            free = film.held[_slot(State.DRY_THROUGH, band)]
+        if film.lower is not None:
+            free = film.lower.held(State.DRY_THROUGH, band)
             dry = minute if free == NEVER else max(dry, free)
         return (surface + (second.between(dry, minute) if dry < minute else 0)) / MILLION
 
@@ -314,7 +340,7 @@ def _factor(spread: Spread, band: Band | None) -> float:
 
 
 def _slot(state: State, band: Band) -> int:
-    return DEEP.index(state) * len(_BANDS) + _BANDS.index(band)
+    return _SLOTS.index((state, band))
 
 
 @lru_cache(maxsize=32)

@@ -252,6 +252,6 @@ class _Walk:
                 if opens is not None and opens <= start and (closes is None or start < closes):
                     self.melted[below, place] = (pass_.key, place)
                     thick = film.thickness_um + lower.thickness_um
-                    return replace(film, thickness_um=thick, wet_um=lower.wet_um, held=lower.held)
+                    return replace(film, thickness_um=thick, wet_um=lower.wet_um, lower=lower.lower)
         self.films[below, place] = replace(lower, buried=film.laid)
         return self.cure.over(film, lower)

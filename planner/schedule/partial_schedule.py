@@ -182,7 +182,7 @@ class PartialSchedule:
         lower = self.films[below]
         if self._melts(below, upper, start):
             thick = film.thickness_um + lower.thickness_um
-            return replace(film, thickness_um=thick, wet_um=lower.wet_um, held=lower.held)
+            return replace(film, thickness_um=thick, wet_um=lower.wet_um, lower=lower.lower)
         self.covered[below] = (film.laid, self.problem.activities[upper[0]].pass_.rank)
         for number in self.problem.deep_gates[below[0]]:
             self.openings.pop(number, None)

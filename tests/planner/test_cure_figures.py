@@ -290,16 +290,14 @@ def test_what_a_coat_waits_for_below_by_hand():
     cure = steady(23)
     coating = Coating(name="x", family=F.WATERBORNE_ACRYLIC)
     below = Film(coating, 20, "bench", 0)
-    ends = [
-        cure.ready_at(below, state, band)
-        for state in (State.PRINT_FREE, State.SOLVENT_SAFE, State.DRY_THROUGH)
-        for band in Band
-    ]
     over = cure.over(Film(coating, 20, "bench", 300), below)
     assert over.wet_um == pytest.approx(3)  # 0.15 × 20
-    assert over.held == tuple(300 + max(0, math.ceil((end - 300) / 2)) for end in ends)
-    late = max(ends) + 10
-    assert cure.over(Film(coating, 20, "bench", late), below).held == ()
+    for state in (State.PRINT_FREE, State.SOLVENT_SAFE, State.DRY_THROUGH):
+        for band in Band:
+            end = cure.ready_at(below, state, band)
+            assert over.lower.held(state, band) == 300 + max(0, math.ceil((end - 300) / 2))
+            late = cure.over(Film(coating, 20, "bench", end + 10), below)
+            assert late.lower.held(state, band) == end + 10
     assert cure.over(Film(coating, 20, "bench", 300), replace(below, thickness_um=2)).wet_um == 2
 
 

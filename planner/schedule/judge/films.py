@@ -88,7 +88,6 @@ class Films:
     def __init__(self, case: Case) -> None:
         self.case = case
         self.premises = case.premises
-        self._ready: dict[tuple[object, ...], int | None] = {}
         self._film: dict[tuple[str, PassKey], Film] = {}
         self._merges: dict[tuple[PassKey, PassKey, str], bool] = {}
         self._coating_at = {
@@ -101,13 +100,7 @@ class Films:
 
     def ready(self, film: Film, state: State, band: Band = Band.LATE) -> int | None:
         """First minute at which ``film`` has reached ``state``; None is never."""
-        return self._opening(film, Mark(state=state), band)
-
-    def _opening(self, film: Film, mark: Mark, band: Band) -> int | None:
-        asked = (*_signature(film), mark, band)
-        if asked not in self._ready:
-            self._ready[asked] = self.premises.cure.opens_at(film, mark, band)
-        return self._ready[asked]
+        return self.premises.cure.ready_at(film, state, band)
 
     def opens(self, laid: GateStart, mark: Mark | None, band: Band) -> int | None:
         """First minute of a window (definitions 4 and 6); None is never."""
@@ -115,7 +108,9 @@ class Films:
             return laid.end
         if mark.minutes is not None and (laid.film is None or mark.clock is Clock.ELAPSED):
             return laid.end + mark.minutes
-        return None if laid.film is None else self._opening(laid.film, mark, band)
+        if laid.film is None:
+            return None
+        return self.premises.cure.opens_at(laid.film, mark, band)
 
     def closes(self, laid: GateStart, mark: Mark | None, band: Band) -> int | None:
         """First minute after a window (definitions 4 and 7); None is never."""
@@ -125,10 +120,7 @@ class Films:
             return laid.start + mark.minutes
         if laid.film is None:
             return None
-        asked = (*_signature(laid.film), laid.start, mark, band)
-        if asked not in self._ready:
-            self._ready[asked] = self.premises.cure.closes_at(laid.film, mark, laid.start, band)
-        return self._ready[asked]
+        return self.premises.cure.closes_at(laid.film, mark, laid.start, band)
 
     def look(
         self,
@@ -194,7 +186,7 @@ class Films:
                 under = self.film(below, place)
                 if self.merges(below, key, place):
                     thick = min(found.thickness_um + under.thickness_um, THICKEST_UM)
-                    found = replace(found, thickness_um=thick, wet_um=under.wet_um, held=under.held)
+                    found = replace(found, thickness_um=thick, wet_um=under.wet_um, lower=under.lower)
                 else:
                     found = self.premises.cure.over(found, under)
             if looks := self.premises.observed.get(key):
@@ -301,17 +293,3 @@ def _pooled(film: Film, gate: PassGate) -> Film:
     if gate.pooled == 1.0:
         return film
     return replace(film, thickness_um=min(film.thickness_um * gate.pooled, THICKEST_UM))
-
-
-def _signature(film: Film) -> tuple[object, ...]:
-    """Return what tells films apart, cheaper to hash than the coating itself."""
-    return (
-        film.coating.name,
-        film.thickness_um,
-        film.location,
-        film.laid,
-        film.slowness,
-        film.wet_um,
-        film.held,
-        film.buried,
-    )

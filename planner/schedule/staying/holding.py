@@ -7,7 +7,8 @@ what stays, or after it.  Nothing that can stay makes way.
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
+from heapq import heapify, heappop, heappush
 
 from planner.bench import Stretch
 from planner.schedule.fit import Fit, fit_in
@@ -34,6 +35,7 @@ class Holding:
     kept: KeptPlan
     pull: bool = False
     firm: frozenset[int] = frozenset()
+    _open: set[int] = field(default_factory=set, init=False)  # whose forerunners are all done
 
     def run(self, facts: PartialSchedule) -> PartialSchedule:
         """Return the table with all that found a place by itself."""
@@ -41,6 +43,11 @@ class Holding:
         events = self._by_stretch(table.time)
         starts = sorted(events)
         empty = 0
+        self._open = {
+            activity.index
+            for activity in self.problem.activities
+            if activity.index not in table.end and self._follows(table, activity.index)
+        }
         while len(table.end) < len(self.problem.activities) and empty < EMPTY_STRETCHES:
             stretch = calendar.next_stretch(table.time)
             if stretch is None:
@@ -68,9 +75,7 @@ class Holding:
         done, failed = self._as_held(here, stretch, events)
         if failed or not self._closed(done, stretch):
             done = self._mended(here, stretch, events, done, failed)
-        waiting = self._waiting(done, stretch)
-        if waiting:
-            done = self._filled(here, done, stretch, events, waiting)
+        done = self._filled(here, done, stretch, events)
         put_away(done)
         done.time = max(done.time, stretch.interval.end)
         return done
@@ -112,7 +117,7 @@ class Holding:
     def _fit(self, table: PartialSchedule, stretch: Stretch, index: int, time: int) -> Fit | None:
         if table.held_up(index) or self.problem.activities[index].blocked:
             return None
-        if any(index not in table.end for index in self.problem.activities[index].before):
+        if not self._follows(table, index):
             return None
         return fit_in(table, index, stretch, time)
 
@@ -163,25 +168,34 @@ class Holding:
 
     # -- what waits ---------------------------------------------------------------------------
 
-    def _waiting(self, table: PartialSchedule, stretch: Stretch) -> list[int]:
-        """Return what may take room that is left over, most urgent first."""
-        kept, tails, end = self.kept, self.problem.tails, stretch.interval.end
-        waiting = [
-            activity.index
-            for activity in self.problem.activities
-            if activity.index not in table.end
-            and activity.index not in table.left
-            and not activity.blocked
-            and (
-                self.pull
-                or activity.index not in kept.pieces
-                or kept.pieces[activity.index][0].start < end
-            )
-        ]
-        if self.firm:
-            own = stretch.interval.start
-            waiting = [i for i in waiting if self._firm_at(i) == own * (own in self.firm)]
-        return sorted(waiting, key=lambda i: (kept.order.get(i, NEVER), -tails[i], i))
+    def _opened(self, here: PartialSchedule, done: PartialSchedule) -> list[int]:
+        """Return what has lost the last of its forerunners since a stretch began."""
+        ended = [*done.end][len(here.end) :]
+        found = {after for index in ended for after in self.problem.after[index]}
+        fresh = [i for i in found if i not in self._open and self._follows(done, i)]
+        self._open.update(fresh)
+        self._open.difference_update(ended)
+        return fresh
+
+    def _follows(self, table: PartialSchedule, index: int) -> bool:
+        """Tell whether all that goes before a pass is done."""
+        end = table.end
+        for before in self.problem.activities[index].before:
+            if before not in end:
+                return False
+        return True
+
+    def _turn(self, index: int, stretch: Stretch) -> tuple[int, int, int] | None:
+        """Return when a pass is to be tried for room that is left over, if it may take that."""
+        pieces = self.kept.pieces.get(index)
+        if self.problem.activities[index].blocked:
+            return None
+        if not self.pull and pieces is not None and pieces[0].start >= stretch.interval.end:
+            return None
+        own = stretch.interval.start
+        if self.firm and self._firm_at(index) != own * (own in self.firm):
+            return None
+        return self.kept.order.get(index, NEVER), -self.problem.tails[index], index
 
     def _firm_at(self, index: int) -> int:
         """Return the start of the firm stretch ahead that a pass was in, or 0."""
@@ -196,32 +210,41 @@ class Holding:
         done: PartialSchedule,
         stretch: Stretch,
         events: list[KeptPiece | Cleaning],
-        waiting: list[int],
     ) -> PartialSchedule:
         """Return the stretch with what waits put after what stays, or between it."""
-        least = min(self.problem.activities[i].pass_.hands for i in waiting)
-        looked = 0
-        for index in waiting:
-            if index in done.end or index in done.left:
-                continue
-            if not self._ready(done, index):
+        self._opened(here, done)
+        waiting = [turn for i in self._open if (turn := self._turn(i, stretch))]
+        heapify(waiting)
+        looked, widest = 0, -1  # -1: not known for what is done by now
+        while waiting:
+            turn = heappop(waiting)
+            index = turn[-1]
+            if index in done.end or index in done.left or done.held_up(index):
                 continue
             found = self._behind(done, stretch, index)
-            if found is None and looked < LOOKS and _widest(done, stretch, here.time) >= least:
-                looked += 1
-                found = self._between(here, done, stretch, events, index)
+            if found is None and looked < LOOKS:
+                widest = _widest(here, done, stretch) if widest < 0 else widest
+                if widest >= self.problem.activities[index].pass_.hands:
+                    looked += 1
+                    found = self._between(here, done, stretch, events, index)
             if found is not None:
-                done = found
+                done, widest = found, -1
+                fresh = (self._turn(i, stretch) for i in self._opened(here, done))
+                for later in fresh:
+                    if later is not None and later > turn:
+                        heappush(waiting, later)
         return done
 
     def _ready(self, table: PartialSchedule, index: int) -> bool:
-        before = self.problem.activities[index].before
-        return all(index in table.end for index in before) and not table.held_up(index)
+        return self._follows(table, index) and not table.held_up(index)
 
     def _behind(
         self, done: PartialSchedule, stretch: Stretch, index: int
     ) -> PartialSchedule | None:
         """Return the table with a pass, and all that must follow it soon, at the end."""
+        least = self.problem.frame.asks[index][0]
+        if max(done.time, done.floor(index)) + least > stretch.interval.end:
+            return None
         fit = fit_in(done, index, stretch, done.time)
         if fit is None:
             return None
@@ -297,8 +320,9 @@ def _clean_as_before(table: PartialSchedule, event: Cleaning) -> None:
         clean(table, event.airbrush, event.begin)
 
 
-def _widest(done: PartialSchedule, stretch: Stretch, since: int) -> int:
+def _widest(here: PartialSchedule, done: PartialSchedule, stretch: Stretch) -> int:
     """Return for how long hands rest at most between two pieces of work [min]."""
+    since = here.time
     busy = [
         *(work.interval for work in done.bench if work.interval.end > since),
         *(p for placement in done.placements for p in placement.pieces if p.end > since),
