@@ -13,18 +13,23 @@ import json
 import math
 import sys
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any, Final
 
 import msgspec
 
 from planner.graph.network import check_acyclic
 from planner.values.book import Book
+from planner.values.coating import Coating
 from planner.values.field import Described, fields_of, values_within
+from planner.values.identity_key import Same
 from planner.values.message import message
+from planner.values.model import Model
+from planner.values.project import Project
 from planner.values.refusal import Refused, demand
 from storage.plan_file import dump_plan, load_plan
 from storage.strict import build, read_json
-from storage.to_json import plain, pretty
+from storage.to_json import chosen, plain, pretty
 
 __all__ = ["VERSION", "Exchange", "digest", "dump", "dump_plan", "load", "load_plan", "schema"]
 
@@ -71,8 +76,29 @@ def dump(exchange: Exchange) -> bytes:
 
 def digest(book: Book) -> str:
     """Return a short stable name of everything in ``book``."""
-    text = json.dumps(plain(book), sort_keys=True, separators=(",", ":"))
-    return hashlib.sha256(text.encode()).hexdigest()[:32]
+    return hashlib.sha256(_named(book).encode()).hexdigest()[:32]
+
+
+def _named(value: object) -> str:
+    """Return a value as JSON text in which every name has its one place.
+
+    An edit leaves most models as they were: their text is kept.
+    """
+    if isinstance(value, Book | Project):
+        rows = [f"{json.dumps(name)}:{_named(own)}" for name, own in sorted(chosen(value).items())]
+        return f"{{{','.join(rows)}}}"
+    if isinstance(value, tuple):
+        return f"[{','.join(map(_named, value))}]"
+    return _kept(Same(value)) if isinstance(value, Coating | Model) else _text(value)
+
+
+def _text(value: object) -> str:
+    return json.dumps(plain(value), sort_keys=True, separators=(",", ":"))
+
+
+@lru_cache(maxsize=1024)
+def _kept(value: Same[Coating | Model]) -> str:
+    return _text(value.value)
 
 
 def schema() -> dict[str, Any]:

@@ -18,11 +18,8 @@ def plain(value: Any, *, defaults: bool = False) -> Any:
     a file says only what somebody chose; reading puts the default back.
     """
     if is_dataclass(value) and not isinstance(value, type):
-        return {
-            field.name: plain(getattr(value, field.name), defaults=defaults)
-            for field in fields(value)
-            if defaults or not _is_default(field, getattr(value, field.name))
-        }
+        own = chosen(value, defaults=defaults)
+        return {name: plain(entry, defaults=defaults) for name, entry in own.items()}
     if isinstance(value, tuple | list):
         return [plain(entry, defaults=defaults) for entry in value]
     if isinstance(value, Enum):
@@ -32,6 +29,16 @@ def plain(value: Any, *, defaults: bool = False) -> Any:
     if isinstance(value, float) and value.is_integer():
         return int(value)  # 21 and 21.0 are one number and are written alike
     return value
+
+
+def chosen(value: Any, *, defaults: bool = False) -> dict[str, Any]:
+    """Return the fields of a dataclass that hold another value than their default, or all."""
+    return {
+        field.name: own
+        for field in fields(value)
+        for own in (getattr(value, field.name),)
+        if defaults or not _is_default(field, own)
+    }
 
 
 def pretty(data: Any, indent: int = 0) -> str:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from app.service.planning_errors import Stopped, Unsound
 from planner.bench import BenchCalendar, Stretch, calendar_of
-from planner.cure import Cure
+from planner.cure import Cure, cure_of
 from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
@@ -95,8 +95,8 @@ def plan(
     """
     in_reach(book, now)
     # Both read the same tables of rates and bench time; each computes its own times.
-    premises = Premises(book, calendar=calendar_of(book.bench_time))
-    calendar = premises.calendar
+    calendar = calendar_of(book.bench_time)
+    premises = Premises(book, cure_of(book.room, calendar.zone), calendar)
     if stop is not None:
         calendar = _Watched(calendar, stop)
     asked = _Asked(book, now, last, premises, calendar, tuple(promised))

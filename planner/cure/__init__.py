@@ -2,7 +2,7 @@
 
 from planner.cure.drying_path import PathPoint, StateTimes, film_path, state_times
 from planner.cure.family_times import Evidence, Spread, StateFigure
-from planner.cure.film import Cure, Film, Wait
+from planner.cure.film import Cure, Film, Wait, cure_of
 from planner.cure.kinetics import Band
 from planner.cure.observed import STILL_TO_GO, observed_film
 from planner.cure.pot_life import life_in_room, pot_life, warmest_c
@@ -22,6 +22,7 @@ __all__ = [
     "StateFigure",
     "StateTimes",
     "Wait",
+    "cure_of",
     "film_path",
     "film_um",
     "life_in_room",

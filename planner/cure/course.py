@@ -8,9 +8,11 @@ question costs two bisections; a sum over the minutes gives the same answer.
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
+from dataclasses import dataclass, field
 from datetime import date, timedelta
 from functools import lru_cache
 from itertools import accumulate
+from threading import Lock
 
 from planner.air import AirCourse, DayShape
 from planner.cure.kinetics import Band, Kinetics
@@ -20,17 +22,32 @@ HORIZON = 3 * 366 * 1440
 """What is not reached within three years is never reached [min]."""
 
 
+@dataclass(eq=False, slots=True)
+class _Days:
+    """The days from a first one on: what was gained before each, and by each of its minutes.
+
+    They only grow, and a day is told by what is appended first: so others may read
+    while one grows.
+    """
+
+    next_day: date
+    starts: list[int]
+    totals: list[int] = field(default_factory=lambda: [0])
+    sums: list[list[int]] = field(default_factory=list)
+
+
 class Course:
-    """Progress of one stage in one location's air, at one end of the band."""
+    """Progress of one stage in one location's air, at one end of the band.
+
+    Several threads may ask it.
+    """
 
     def __init__(self, air: AirCourse, kinetics: Kinetics, band: Band) -> None:
         self.air = air
         self.kinetics = kinetics
         self.band = band
-        self._next_day: date | None = None
-        self._starts: list[int] = []
-        self._totals: list[int] = []
-        self._sums: list[list[int]] = []
+        self._known: _Days | None = None
+        self._grows = Lock()
 
     def rate(self, minute: int) -> int:
         """Return millionths of an equivalent minute gained in one minute."""
@@ -39,7 +56,8 @@ class Course:
 
     def between(self, start: int, end: int) -> int:
         """Return millionths gained over [start, end)."""
-        return self._sum_to(end) - self._sum_to(start)
+        days = self._around(start, end)
+        return _sum_to(days, end) - _sum_to(days, start)
 
     def reach(self, start: int, gain: int, *, up: bool = True) -> int | None:
         """Return the minute by which ``gain`` millionths are won from ``start`` on.
@@ -49,14 +67,17 @@ class Course:
         """
         if gain <= 0:
             return start
-        goal = self._sum_to(start) + gain
-        totals, starts = self._totals, self._starts
+        days = self._around(start, start)
+        starts, totals = days.starts, days.totals
+        goal = _sum_to(days, start) + gain
         while totals[-1] < goal:
             if starts[-1] >= start + HORIZON:
                 return None
-            self._grow()
+            self._grow(days)
         day = bisect_left(totals, goal) - 1
-        sums = self._sums[day]
+        if starts[day] >= start + HORIZON:
+            return None
+        sums = days.sums[day]
         rest = goal - totals[day]
         offset = bisect_left(sums, rest)
         if not up and sums[offset] > rest:
@@ -69,40 +90,38 @@ class Course:
         Its first minute, what was gained before it, and what is gained within it
         by each of its minutes; never to be changed [millionths of an equivalent min].
         """
-        self._sum_to(start)
-        self._sum_to(end)
-        first, last = bisect_right(self._starts, start) - 1, bisect_right(self._starts, end)
+        days = self._around(start, end)
+        first, last = bisect_right(days.starts, start) - 1, bisect_right(days.starts, end)
         return [
-            (self._starts[day], self._totals[day], self._sums[day])
-            for day in range(first, min(last, len(self._sums)))
+            (days.starts[day], days.totals[day], days.sums[day])
+            for day in range(first, min(last, len(days.sums)))
         ]
 
-    def _sum_to(self, minute: int) -> int:
-        starts = self._starts
-        if not starts or minute < starts[0]:
-            self._begin(minute)
-        while starts[-1] <= minute:
-            self._grow()
-        day = bisect_right(starts, minute) - 1
-        return self._totals[day] + self._sums[day][minute - starts[day]]
+    def _around(self, start: int, end: int) -> _Days:
+        """Return days that hold both minutes; from anew, a week before, where they begin later."""
+        days = self._known
+        if days is None or start < days.starts[0]:
+            first = self.air.date_of(start) - timedelta(days=7)
+            days = self._known = _Days(first, [self.air.day(first)[0]])
+        while days.starts[-1] <= end:
+            self._grow(days)
+        return days
 
-    def _begin(self, minute: int) -> None:
-        """Start the days anew, a week before ``minute``."""
-        self._next_day = self.air.date_of(minute) - timedelta(days=7)
-        self._starts[:] = [self.air.day(self._next_day)[0]]
-        self._totals[:] = [0]
-        self._sums.clear()
+    def _grow(self, days: _Days) -> None:
+        with self._grows:
+            _, shape = self.air.day(days.next_day)
+            days.next_day += timedelta(days=1)
+            if shape.minutes <= 0:
+                return  # a date that the zone skipped
+            sums = _table(self.air, shape, self.kinetics, self.band)
+            days.sums.append(sums)
+            days.starts.append(days.starts[-1] + shape.minutes)
+            days.totals.append(days.totals[-1] + sums[-1])
 
-    def _grow(self) -> None:
-        assert self._next_day is not None
-        _, shape = self.air.day(self._next_day)
-        self._next_day += timedelta(days=1)
-        if shape.minutes <= 0:
-            return  # a date that the zone skipped
-        sums = _table(self.air, shape, self.kinetics, self.band)
-        self._sums.append(sums)
-        self._starts.append(self._starts[-1] + shape.minutes)
-        self._totals.append(self._totals[-1] + sums[-1])
+
+def _sum_to(days: _Days, minute: int) -> int:
+    day = bisect_right(days.starts, minute) - 1
+    return days.totals[day] + days.sums[day][minute - days.starts[day]]
 
 
 @lru_cache(maxsize=256)

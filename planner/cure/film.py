@@ -16,6 +16,7 @@ from planner.cure.kinetics import STAGES, Band, Kinetics, clock_of, stages_of
 from planner.cure.reference import DEEP, PRESUPPOSES, SURFACE, minutes_at
 from planner.cure.stacking import bond_of
 from planner.values.coating import Clock, Coating, Family, Mark, State
+from planner.values.identity_key import Same
 from planner.values.refusal import number_in
 from planner.values.room import Location, Reading, Room
 
@@ -25,6 +26,7 @@ _SLOTS = tuple((state, band) for state in DEEP for band in _BANDS)
 NEVER = -1
 """What `Lower.held` says of what never comes."""
 BURIED = assumed("buried")
+MOST_WAITS = 50_000  # kept by a `Cure`, whose room may stay while coatings change
 
 
 @dataclass(frozen=True)
@@ -287,9 +289,14 @@ class Cure:
             found = self._wait(film, stages_of(coating), min(end, surface), end, band)
             if state in DEEP and found.deep:
                 found = found._replace(slot=_slot(state, band))
-            self._kept[id(coating)] = coating
-            self._waits[key] = found
+            self._keep(key, coating, found)
         return found
+
+    def _keep(self, key: tuple[object, ...], coating: Coating, wait: Wait) -> None:
+        if len(self._waits) > MOST_WAITS:
+            self._waits, self._kept = {}, {}
+        self._kept[id(coating)] = coating
+        self._waits[key] = wait
 
     def _minutes_wait(self, film: Film, minutes: int, band: Band) -> Wait:
         coating = film.coating
@@ -301,8 +308,7 @@ class Cure:
             end = minutes * factor
             surface = min(end, self._surface(alone, band=None) * factor)
             found = self._wait(film, clock_of(coating), surface, end, band)
-            self._kept[id(coating)] = coating
-            self._waits[key] = found
+            self._keep(key, coating, found)
         return found
 
     def _wait(
@@ -341,6 +347,16 @@ def _factor(spread: Spread, band: Band | None) -> float:
 
 def _slot(state: State, band: Band) -> int:
     return _SLOTS.index((state, band))
+
+
+def cure_of(room: Room, zone: ZoneInfo) -> Cure:
+    """Return the cure of a room, the same one while that is unchanged."""
+    return _cure_of(Same(room), zone)
+
+
+@lru_cache(maxsize=4)
+def _cure_of(room: Same[Room], zone: ZoneInfo) -> Cure:
+    return Cure(room.value, zone)
 
 
 @lru_cache(maxsize=32)

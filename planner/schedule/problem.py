@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from dataclasses import replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from planner.air import FitAir, fit_air, laid_in, on_any_terms
 from planner.bench import BenchCalendar
 from planner.cure import Band, Cure, Film, Wait, film_um
-from planner.schedule.compiled_book import Activity, GateKind, frame_of
+from planner.schedule.compiled_book import Activity, CompiledBook, GateKind, frame_of
 from planner.values.book import Book
 from planner.values.coating import Mark, State, Window
 from planner.values.gear import Airbrush
@@ -68,7 +68,7 @@ class Problem:
         self.closing_from = self.frame.closing_from
         self.gates_from = self.frame.gates_from
         self.deep_gates = self.frame.deep_gates
-        self._timed: dict[tuple[int, float, float, float], tuple[Timed, ...]] = {}
+        self._timed = _known_waits(self.frame, cure)
         for project in book.projects:
             if project.active:
                 self._read(project)
@@ -129,6 +129,12 @@ class Problem:
 
         Lags are those of films laid at ``now``; an estimate for ranking only.
         """
+        known = _known_tails(self.frame, self.cure, self.now)
+        if not known:
+            known[:] = self._tails()
+        return known
+
+    def _tails(self) -> list[int]:
         minutes = [self._minutes(kind) for kind in self.frame.kinds[0]]
         tails = [0] * len(self.activities)
         for node in self.frame.backwards:
@@ -255,3 +261,18 @@ class Problem:
         }
         keys = (activity.pass_.key for activity in self.activities)
         return [number.get((key.project, key.model)) for key in keys]
+
+
+_Waits = dict[tuple[int, float, float, float], tuple[Timed, ...]]
+
+
+@lru_cache(maxsize=16)
+def _known_waits(frame: CompiledBook, cure: Cure) -> _Waits:
+    """Return the waits that are known of the gates of a book in one air, to be added to."""
+    return {}
+
+
+@lru_cache(maxsize=16)
+def _known_tails(frame: CompiledBook, cure: Cure, now: int) -> list[int]:
+    """Return the tails of a book in one air at a minute, empty until they are known."""
+    return []

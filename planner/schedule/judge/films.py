@@ -186,7 +186,9 @@ class Films:
                 under = self.film(below, place)
                 if self.merges(below, key, place):
                     thick = min(found.thickness_um + under.thickness_um, THICKEST_UM)
-                    found = replace(found, thickness_um=thick, wet_um=under.wet_um, lower=under.lower)
+                    found = replace(
+                        found, thickness_um=thick, wet_um=under.wet_um, lower=under.lower
+                    )
                 else:
                     found = self.premises.cure.over(found, under)
             if looks := self.premises.observed.get(key):
