@@ -179,11 +179,7 @@ class Holding:
 
     def _follows(self, table: PartialSchedule, index: int) -> bool:
         """Tell whether all that goes before a pass is done."""
-        end = table.end
-        for before in self.problem.activities[index].before:
-            if before not in end:
-                return False
-        return True
+        return all(before in table.end for before in self.problem.activities[index].before)
 
     def _turn(self, index: int, stretch: Stretch) -> tuple[int, int, int] | None:
         """Return when a pass is to be tried for room that is left over, if it may take that."""
