@@ -23,56 +23,69 @@ LAST_WORD = "The label, the safety data sheet and local rules have the last word
 
 @dataclass(frozen=True)
 class Caution:
-    """What can hurt, in one sentence, and the public source of it."""
+    """What can hurt, in one sentence, and the public source of it.
+
+    ``name`` is its subject in a word or two, for where the sentence stands nearby.
+    """
 
     text: str
     source: str
+    name: str
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "text", told(self.text))
-        object.__setattr__(self, "source", told(self.source))
+        for field in ("text", "source", "name"):
+            object.__setattr__(self, field, told(getattr(self, field)))
 
 
 _MIST = Caution(
     "Spray mist: extract it, and wear a mask that stops particles and vapour; "
     "a dust mask stops no vapour.",
     "29 CFR 1910.134 (choice of respirators); EN 14387 (combined filters)",
+    "spray mist",
 )
 _VAPOUR = Caution(
     "Solvent vapour: air the room well; no flame, spark or unsealed motor near it.",
     "29 CFR 1910.94(c)(6) (vapour at most a quarter of the lower explosive limit)",
+    "solvent vapour",
 )
 _TWO_PACK = Caution(
     "A two-pack with isocyanate must not be sprayed in a hobby room: it can cause asthma, "
     "filters give no warning by smell. Read which hardener it has.",
     "NIOSH Alert 96-111; HSE INDG388",
+    "isocyanate",
 )
 _RAGS = Caution(
     "Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, "
     "or keep them under water in a closed metal can.",
     "Juita et al. 2012, Fire Science Reviews 1:3 (mechanism); TB 43-0209 (cloths soaked with oil)",
+    "oily rags",
 )
 _GLUE = Caution(
     "Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): "
     "gloves, fresh air, eyes away.",
     "workplace limit of ethyl cyanoacrylate, as the chemicals library 1.5.2 holds it",
+    "glue on skin and eyes",
 )
 _BLADE = Caution(
     "Blade: cut away from the fingers, and change it before it needs force.",
     "common practice, no source",
+    "blade",
 )
 _POWDER = Caution(
     "Pigment dust: do not blow it about, and do not breathe it.",
     "common practice, no source",
+    "pigment dust",
 )
 
 _GLOVES = Caution(
     "Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.",
     "common practice, no source; the safety data sheet names the glove",
+    "gloves",
 )
 _DUST = Caution(
     "Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.",
     "common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)",
+    "resin dust",
 )
 
 # All but the estimates.
@@ -194,7 +207,7 @@ def estimate(families: Iterable[Family], room_m3: float) -> Caution | None:
         room=room_m3,
         limit=worst.limit_ppm,
     )
-    return Caution(text, worst.source)
+    return Caution(text, worst.source, told("vapour in the room"))
 
 
 def quarter_limit_ml(solvent: Solvent, litres: float) -> float:
@@ -227,7 +240,8 @@ def in_a_box(families: Iterable[Family]) -> Caution | None:
         ml=floor(quarter_limit_ml(worst, BOX_LITRES) * 10) / 10,
         solvent=worst.name,
     )
-    return Caution(text, message("29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed"))
+    source = message("29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed")
+    return Caution(text, source, told("heated box"))
 
 
 def heated_box(room: Room, location: str) -> bool:

@@ -6,7 +6,7 @@ time; "together with" stands beside it.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any
@@ -56,6 +56,18 @@ def not_before(book: Book, key: PassKey, minute: int) -> Edit:
     return _wish(
         book, key, pin, called("{name} not before {at:%a %Y-%m-%d %H:%M}", name=_name(key), at=at)
     )
+
+
+def put_off(book: Book, keys: Sequence[PassKey], minute: int) -> Edit:
+    """Wish that several passes, as of one cup of colour, start no earlier, as one edit."""
+    edits = [not_before(book, keys[0], minute)]
+    for key in keys[1:]:
+        edits.append(not_before(edits[-1].book, key, minute))
+    if len(edits) == 1:
+        return edits[0]
+    at = moment_of(minute, calendar_of(book.bench_time).zone)
+    name = called("{n} jobs not before {at:%a %Y-%m-%d %H:%M}", n=len(keys), at=at)
+    return Edit(name, edits[-1].book)
 
 
 def beside(book: Book, key: PassKey, other: PassKey) -> Edit:

@@ -98,6 +98,12 @@ class EveningActs(QObject):
         if waiting:
             self.tick(*waiting[0], True)  # asks; the others are ticked after it
 
+    def put_off(self, keys: list[PassKey], minute: int) -> None:
+        """Wish that passes of this evening start no earlier than another, as one edit."""
+        from app.service import pins  # noqa: PLC0415
+
+        self._make(lambda book: pins.put_off(book, keys, minute))
+
     def done(self, key: PassKey) -> None:
         """Note in the logbook that a pass was done, ending now."""
         from app.service import air_readings, film_brake, logbook  # noqa: PLC0415

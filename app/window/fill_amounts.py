@@ -45,5 +45,42 @@ def fill_words(load: Load) -> str:
     return told
 
 
+def amount_words(load: Load) -> str:
+    """Return how much it is, "9.5 ml in 2 fills", for a heading; "" where nothing is known."""
+    if not load.ml:
+        return ""
+    told = words.tr("{ml:.1f} ml") if load.complete else words.tr("over {ml:.1f} ml")
+    if load.fills > 1:
+        told = words.tr("{ml:.1f} ml in {n} fills")
+    return words.fill(told, ml=load.ml, n=load.fills)
+
+
+def measure_words(load: Load) -> list[str]:
+    """Return what stands below such a heading: drops, and where the amount falls short."""
+    if not load.ml:
+        return [words.tr("amount not known: its places have no area")]
+    drops = ", ".join(
+        words.tr("{drops} {coating}").format(drops=_drops(each.drops), coating=each.coating)
+        if load.mixed
+        else _drops(each.drops)
+        for each in load.measures
+    )
+    told = [drops]
+    if load.fills > 1:
+        each = words.tr("each fill {ml:.1f} ml, {drops}")
+        told = [words.fill(each, ml=load.each_ml, drops=drops)]
+    if load.least_fill:
+        told.append(words.tr("less does not spray"))
+    if not load.complete:
+        told.append(words.tr("more, for some places have no area"))
+    if not load.suffices:
+        told.append(
+            words.tr("keeps for {life}, needed for {span}: mix less, twice").format(
+                life=words.span(load.life_minutes or 0), span=words.span(load.end - load.start)
+            )
+        )
+    return told
+
+
 def _drops(count: int) -> str:
     return words.count(count, words.tr("{n} drop"), words.tr("{n} drops"))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable
+from dataclasses import replace
 from datetime import date
 from functools import partial
 
@@ -13,7 +14,6 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 from app.service.model_faces import face_of
 from app.window import drying_sidebar, words
 from app.window.card_words import ask_sentence
-from app.window.evening.gap_words import gap_sentence
 from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
@@ -22,14 +22,15 @@ from app.window.tonight_cards.card import CardFrame, CardNotes
 from app.window.tonight_cards.headline import Headline
 from app.window.tonight_cards.places_model import Progress
 from app.window.tonight_cards.places_table import PlacesTable
+from app.window.tonight_pauses import last_words, later_sessions, pause_words, pauses
 from app.window.tonight_rows import NoteLine, SetUpLine
 from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD
 from planner.evening.log_entries import entry_of
 from planner.tonight import (
+    DryingFilm,
     LoadCard,
     Row,
-    RunSheet,
     WorkRow,
     as_they_stood,
     cards_of,
@@ -40,7 +41,6 @@ from planner.tonight import (
 from planner.values.moment import Interval, moment_of
 from planner.values.plan import PassKey
 
-GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 HEADROOM = 40  # pixels of what is past above what is next
 
 
@@ -53,6 +53,8 @@ class TonightView(QWidget):
         Places were ticked off, or not after all.
     done(PassKey), taken_back(PassKey)
         Work was done; it was not begun or done after all.
+    put_off(list[PassKey], int)
+        Work is wanted no earlier than at a minute.
     bench_wanted()
         The bench mode is asked for.
     """
@@ -60,6 +62,7 @@ class TonightView(QWidget):
     ticked = Signal(list, bool)
     done = Signal(object)
     taken_back = Signal(object)
+    put_off = Signal(list, object)
     bench_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -75,6 +78,7 @@ class TonightView(QWidget):
         self._focus_on: tuple[PassKey, int] | None = None
         self.rows: tuple[WorkRow, ...] = ()
         self.cards: list[CardFrame] = []
+        self._free: list[tuple[int, int, str]] = []  # pauses between the cards
         self._headline: Headline | None = None
         self._sure = ""  # how sure the date is, once that is known
         line = QVBoxLayout(self)
@@ -216,7 +220,11 @@ class TonightView(QWidget):
         progress = self._progress(picture)
         cards = cards_of(standing)
         kept, self._kept = self._kept, {}
-        placed = [(card.start, self._card(card, progress, picture, kept)) for card in cards]
+        notes = self._all_notes(cards, progress, picture, standing)
+        placed = [
+            (card.start, self._card(card, progress, note, kept))
+            for card, note in zip(cards, notes, strict=True)
+        ]
         self.cards = [card for _, card in placed]
         lines: list[tuple[int, QWidget]] = [*placed]
         lines += self._between(picture, standing, cards, kept)
@@ -242,6 +250,7 @@ class TonightView(QWidget):
                 at: face_of(picture.book, *at)
                 for at in dict.fromkeys((key.project, key.model) for key in keys)
             },
+            _wet(picture),
         )
 
     def _head(self, picture: PlanSnapshot, progress: Progress) -> Headline:
@@ -256,7 +265,7 @@ class TonightView(QWidget):
         self,
         card: LoadCard,
         progress: Progress,
-        picture: PlanSnapshot,
+        notes: CardNotes,
         kept: dict[Hashable, QWidget],
     ) -> CardFrame:
         said = (card.airbrush, card.coatings, card.stage, *card.key)
@@ -266,9 +275,39 @@ class TonightView(QWidget):
             frame.ticked.connect(self.ticked)
             frame.done.connect(self.done)
             frame.taken_back.connect(self.taken_back)
+            frame.put_off.connect(self.put_off)
         self._kept[said] = frame
-        frame.show_card(card, progress, self._notes(card, progress, picture))
+        frame.show_card(card, progress, notes)
         return frame
+
+    def _all_notes(
+        self,
+        cards: tuple[LoadCard, ...],
+        progress: Progress,
+        picture: PlanSnapshot,
+        standing: tuple[Row, ...],
+    ) -> list[CardNotes]:
+        """Return what is told on each card: a pause within its hours, too."""
+        within_cards: dict[int, list[str]] = {}
+        self._free = []
+        for start, end in pauses(picture, standing):
+            within = [at for at, card in enumerate(cards) if card.start < start < card.end]
+            told = pause_words(picture, start, end)
+            if within:
+                clock = words.clock(start, picture.zone)
+                told = words.tr("{time}: {pause}").format(time=clock, pause=told)
+                within_cards.setdefault(within[-1], []).append(told)
+            else:
+                self._free.append((start, end, told))
+        later = later_sessions(picture)
+        return [
+            replace(
+                self._notes(card, progress, picture),
+                pauses=tuple(within_cards.get(at, ())),
+                later=later,
+            )
+            for at, card in enumerate(cards)
+        ]
 
     def _notes(self, card: LoadCard, progress: Progress, picture: PlanSnapshot) -> CardNotes:
         beside, zone, now = picture.beside, picture.zone, picture.sheet.now
@@ -317,12 +356,9 @@ class TonightView(QWidget):
         if standing and standing[0].start < interval.start:
             before = standing[0].start
             found.append((before, before + 1, self.tr("From before this session")))
-        at = begin
-        for row in standing:
-            if row.start - at >= GAP_SHOWN:
-                found.append((at, row.start, _pause(picture, at, row.start)))
-            at = max(at, row.free)
-        found.append((at, max(at + 1, interval.end), _last_words(picture, at)))
+        found += self._free
+        at = max([begin, *(row.free for row in standing)])
+        found.append((at, max(at + 1, interval.end), last_words(picture, at)))
         return found
 
     def _extras(self, picture: PlanSnapshot) -> list[tuple[int, str]]:
@@ -342,36 +378,14 @@ class TonightView(QWidget):
         return sorted(found)
 
 
-def _pause(picture: PlanSnapshot, start: int, end: int) -> str:
-    """Return what a pause is good for, if anything."""
-    gap = next((gap for gap in picture.gaps if start <= gap.start < end), None)
-    if gap is not None:
-        return gap_sentence(gap)
-    length = words.span(end - start)
-    return words.tr("{length} free: nothing is ready sooner").format(length=length)
-
-
-def _last_words(picture: PlanSnapshot, at: int) -> str:
-    """Return how the sheet ends, and what the time left is good for."""
-    sheet = picture.sheet
-    ending = _ending(sheet, at, words.clock(sheet.interval.end, picture.zone))
-    rest = next((gap for gap in picture.gaps if at <= gap.start < sheet.interval.end), None)
-    if rest is None:
-        return ending
-    return words.tr("{ending}. {gap}").format(ending=ending, gap=gap_sentence(rest))
-
-
-def _ending(sheet: RunSheet, at: int, end: str) -> str:
-    if not sheet.rows:
-        return words.tr("Nothing is ready in this session; the bench is yours until {end}").format(
-            end=end
-        )
-    left = sheet.interval.end - at
-    if left >= GAP_SHOWN:
-        return words.tr("Done for this session, {length} before it ends at {end}").format(
-            length=words.span(left), end=end
-        )
-    return words.tr("Bench time ends at {end}").format(end=end)
+def _wet(picture: PlanSnapshot) -> dict[tuple[PassKey, str], DryingFilm]:
+    """Return by pass and place the film whose next state is reached first."""
+    films = [film for film in picture.sheet.drying if film.opens is not None]
+    found: dict[tuple[PassKey, str], DryingFilm] = {}
+    for film in sorted(films, key=lambda film: film.opens or 0):
+        for place in film.places:
+            found.setdefault((film.key, place), film)
+    return found
 
 
 def _scrolling(name: str) -> QScrollArea:

@@ -98,6 +98,7 @@ class Views:
         window = self._window
         tonight.ticked.connect(window.acts.tick_all)
         tonight.done.connect(window.acts.done)
+        tonight.put_off.connect(window.acts.put_off)
         window.acts.held_up.connect(tonight.show_ticks)
         tonight.taken_back.connect(window.take_back)
         tonight.bench_wanted.connect(window.go_to_bench)

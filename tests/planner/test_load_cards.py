@@ -27,7 +27,7 @@ from planner.values.plan import BenchKind, Cause, PassKey, Reason
 from planner.values.step import Stage, Tool
 
 SECOND = at("2031-03-13 19:30")
-MIST = Caution("Spray mist: extract it.", "common practice, no source")
+MIST = Caution("Spray mist: extract it.", "common practice, no source", "spray mist")
 
 
 def work(

@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QRectF, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeySequence, QPainter, QPaintEvent, QPen, QShortcut
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QMenu,
+    QSizePolicy,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.window import mark_drawing, reasons, words
 from app.window.elided_label import ElidedLabel
@@ -20,19 +28,30 @@ from app.window.palette import Colours
 from app.window.tonight_cards import card_words
 from app.window.tonight_cards.places_model import PlacesModel, Progress
 from app.window.tonight_cards.places_table import PlacesTable
+from planner.cautions import Caution
 from planner.tonight import LoadCard, PlacesBlock, WorkRow
+from planner.values.plan import PassKey
 from planner.values.step import Stage, Tool
+
+PADDING = 16  # pixels within a card
+BLOCKS_APART = 28
+STROKE = 56
+LEAST = 320  # a narrower card is not easily read
 
 
 @dataclass(frozen=True)
 class CardNotes:
     """What is told on a card beside its work.
 
-    ``marks`` are sentences of what its steps ask for, ``more`` of its filling.
+    ``marks`` are sentences of what its steps ask for, ``more`` of its filling, ``pauses`` of
+    the minutes within it in which nothing is ready; ``later`` are the sessions to which it can
+    be put off, each with its first minute.
     """
 
     marks: tuple[str, ...] = ()
     more: tuple[str, ...] = ()
+    pauses: tuple[str, ...] = ()
+    later: tuple[tuple[str, int], ...] = ()
 
 
 class CardStroke(MarkWidget):
@@ -41,7 +60,7 @@ class CardStroke(MarkWidget):
     def __init__(
         self, colours: Colours, *, swatch: str, tool: Tool, stage: Stage, name: str
     ) -> None:
-        super().__init__(colours, 56)
+        super().__init__(colours, STROKE)
         self._swatch, self._tool, self._stage, self._name = swatch, tool, stage, name
         self.setMinimumHeight(34)
 
@@ -65,11 +84,14 @@ class CardFrame(QFrame):
     -------
     ticked(list[tuple[PassKey, str]], bool), done(PassKey), taken_back(PassKey)
         As of its tables.
+    put_off(list[PassKey], int)
+        What is not begun of it is wanted no earlier than at a minute.
     """
 
     ticked = Signal(list, bool)
     done = Signal(object)
     taken_back = Signal(object)
+    put_off = Signal(list, object)
 
     def __init__(self, colours: Colours) -> None:
         super().__init__()
@@ -90,6 +112,14 @@ class CardFrame(QFrame):
         self.count = text("", colour=colours.soft, size=0.95, wrap=False)
         self.fold = self._quiet_button()
         self.fold.clicked.connect(self._turn_fold)
+        self.later = self._quiet_button()
+        self.later.setText(self.tr("Not tonight…"))
+        self.later.setToolTip(self.tr("Put this off to a later session (N)"))
+        self.later.clicked.connect(self._ask_when)
+        key = QShortcut(QKeySequence("N"), self)
+        key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        key.activated.connect(self._ask_when)
+        self._sessions: tuple[tuple[str, int], ...] = ()
         self.why = self._quiet_button()
         self.why.setText(self.tr("Why here?"))
         self.why.setCheckable(True)
@@ -99,7 +129,7 @@ class CardFrame(QFrame):
         self._stroke = QVBoxLayout()
         self.body = QWidget()
         self._blocks_holder = QWidget()
-        self._blocks = FlowLayout(self._blocks_holder, across=28, down=10)
+        self._blocks = FlowLayout(self._blocks_holder, across=BLOCKS_APART, down=10)
         self._notes = QVBoxLayout()
         self._lay_out()
 
@@ -115,7 +145,7 @@ class CardFrame(QFrame):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(16, 10, 16, 10)
+        column.setContentsMargins(PADDING, 10, PADDING, 10)
         column.setSpacing(6)
         head = QHBoxLayout()
         head.setSpacing(10)
@@ -139,10 +169,43 @@ class CardFrame(QFrame):
         inner.addWidget(self._blocks_holder)
         foot = QHBoxLayout()
         foot.addLayout(self._notes, 1)
-        foot.addWidget(self.why, 0, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom)
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom
+        foot.addWidget(self.later, 0, right)
+        foot.addWidget(self.why, 0, right)
+        inner.addStretch(1)
         inner.addLayout(foot)
         inner.addWidget(self.reason)
-        column.addWidget(self.body)
+        column.addWidget(self.body, 1)
+
+    def natural_width(self) -> int:
+        """Return how wide it is where its places lie side by side and no word is cut [px]."""
+        tables = [table.sizeHint().width() for table in self.tables]
+        inner = sum(tables) + BLOCKS_APART * (len(tables) - 1)
+        head = STROKE + 34 + self.heading.sizeHint().width() + self.times.sizeHint().width()
+        return max(inner, head, LEAST) + 2 * PADDING + 2
+
+    def open_keys(self) -> list[PassKey]:
+        """Return what of it is neither begun nor done."""
+        card, progress = self.card, self._progress
+        if card is None or progress is None:
+            return []
+        left = [row.key for row in card.rows if not progress.over(row) and not progress.begun(row)]
+        return list(dict.fromkeys(left))
+
+    def _ask_when(self) -> None:
+        """Offer the sessions to which what is left of it can be put off."""
+        keys = self.open_keys()
+        if not keys or not self._sessions:
+            return
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        for told, minute in self._sessions:
+            choice = menu.addAction(told)
+            choice.triggered.connect(
+                lambda _on=False, minute=minute: self.put_off.emit(keys, minute)
+            )
+        menu.setActiveAction(menu.actions()[0])
+        menu.popup(self.later.mapToGlobal(self.later.rect().bottomLeft()))
 
     @property
     def over(self) -> bool:
@@ -236,25 +299,37 @@ class CardFrame(QFrame):
             self._notes.addWidget(text(told, size=0.95))
         for told in notes.marks:
             self._notes.addWidget(text(told, colour=self.colours.drying_word, size=0.95))
+        for told in notes.pauses:
+            self._notes.addWidget(text(told, colour=self.colours.soft, size=0.95))
+        known = [one for one in card.cautions if one.text in card.told_before]
         for caution in card.cautions:
-            whole = translated(caution.text)
-            told = whole
-            if caution.text in card.told_before:
-                told = self.tr("As above: {caution}").format(caution=whole.partition(":")[0])
-            holder = QWidget()
-            line = QHBoxLayout(holder)
-            line.setContentsMargins(0, 2, 0, 0)
-            line.setSpacing(6)
-            line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
-            label = text(told, size=0.95)
-            label.setToolTip(
+            if caution not in known:
+                self._warn(translated(caution.text), (caution,))
+        if known:
+            names = words.listed([translated(one.name) for one in known])
+            self._warn(self.tr("As above: {cautions}").format(cautions=names), known)
+        self._sessions = notes.later
+        self.later.setVisible(bool(notes.later and self.open_keys()))
+
+    def _warn(self, told: str, cautions: Sequence[Caution]) -> None:
+        """Show one line with the mark of a caution; its whole sentences are its tooltip."""
+        holder = QWidget()
+        line = QHBoxLayout(holder)
+        line.setContentsMargins(0, 2, 0, 0)
+        line.setSpacing(6)
+        line.addWidget(WarningMark(self.colours), 0, Qt.AlignmentFlag.AlignTop)
+        label = text(told, size=0.95)
+        label.setToolTip(
+            "\n".join(
                 self.tr("{caution}\nSource: {source}").format(
-                    caution=whole, source=translated(caution.source)
+                    caution=translated(one.text), source=translated(one.source)
                 )
+                for one in cautions
             )
-            label.setAccessibleName(whole)
-            line.addWidget(label, 1)
-            self._notes.addWidget(holder)
+        )
+        label.setAccessibleName(" ".join(translated(one.text) for one in cautions))
+        line.addWidget(label, 1)
+        self._notes.addWidget(holder)
 
     def _turn_fold(self) -> None:
         self._unfolded = not self._unfolded
@@ -279,7 +354,9 @@ class CardFrame(QFrame):
     def _say_why(self) -> None:
         if self.card is None or self._progress is None:
             return
-        self.why.setAccessibleName(self.tr("Why here? {work}").format(work=self.heading.text()))
+        name = self.heading.text()
+        self.why.setAccessibleName(self.tr("Why here? {work}").format(work=name))
+        self.later.setAccessibleName(self.tr("Not tonight: {work}").format(work=name))
         if self.why.isChecked():
             self.reason.setText("\n".join(self._reasons(self.card.rows, self._progress)))
 

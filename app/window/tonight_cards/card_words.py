@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from app.window import words
-from app.window.fill_amounts import fill_words
+from app.window.fill_amounts import amount_words, measure_words
 from app.window.message_translation import title
+from planner.quantity import Load
 from planner.tonight import LoadCard, WorkRow
 from planner.values.coating import Portion
 from planner.values.plan import BenchKind
@@ -26,11 +27,11 @@ def heading(card: LoadCard) -> str:
 
 def about(card: LoadCard) -> str:
     """Return the rest: stage, tool, mix, and how long its set-up takes."""
-    told = [words.capital(words.stage_word(card.stage)), words.tool_word(card.tool)]
-    if card.airbrush:
-        told[1] = card.airbrush
+    load = _load(card)
+    told = measure_words(load) if load is not None else []
+    told += [words.stage_word(card.stage), card.airbrush or words.tool_word(card.tool)]
     mixed = portions_words(card.rows[0].coats[0].portions) if card.rows[0].coats else ""
-    if mixed:
+    if mixed and (load is None or not load.ml):
         told.append(mixed)
     for kinds, form in (
         ((BenchKind.PREPARE,), words.tr("prepare {minutes} min")),
@@ -41,19 +42,25 @@ def about(card: LoadCard) -> str:
         minutes = sum(row.minutes for row in card.around if row.kind in kinds)
         if minutes:
             told.append(form.format(minutes=minutes))
-    return " · ".join(told)
+    return words.capital(" · ".join(told))
+
+
+def _load(card: LoadCard) -> Load | None:
+    """Return the one amount of it, None where there is none or each row has its own."""
+    if card.filling is not None:
+        return card.filling.load
+    return card.put_out[0] if len(card.put_out) == 1 else None
 
 
 def _amount(card: LoadCard) -> str:
     """Return how much is filled in, or put out for all of it."""
-    if card.filling is not None:
-        return fill_words(card.filling.load) if card.filling.load else ""
-    if len(card.put_out) == 1:
-        return fill_words(card.put_out[0])
+    load = _load(card)
+    if load is not None:
+        return amount_words(load)
     total = sum(load.ml for load in card.put_out)
     if not total:
         return ""
-    return words.fill(words.tr("put out {ml:.1f} ml in all"), ml=total)
+    return words.fill(words.tr("{ml:.1f} ml in all"), ml=total)
 
 
 def work_of(rows: Sequence[WorkRow]) -> str:

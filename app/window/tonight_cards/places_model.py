@@ -21,7 +21,7 @@ from PySide6.QtCore import (
 from app.service.model_faces import Face
 from app.window import reasons, words
 from app.window.fill_amounts import fill_words
-from planner.tonight import PlacesBlock, WorkRow
+from planner.tonight import DryingFilm, PlacesBlock, WorkRow
 from planner.values.moment import minute_of
 from planner.values.plan import Cause, PassKey
 from planner.values.project import Logged
@@ -57,6 +57,8 @@ class Progress:
         Tells whether a row can be noted as done: its evening runs, it is its last piece.
     faces
         What the models look like by it, by project and model.
+    wet
+        The film that is waited for on each place, by pass and place.
     """
 
     now: int
@@ -65,6 +67,7 @@ class Progress:
     next_key: PassKey | None = None
     loggable: Callable[[WorkRow], bool] = lambda _row: False
     faces: Mapping[tuple[str, str], Face] = field(default_factory=dict)
+    wet: Mapping[tuple[PassKey, str], DryingFilm] = field(default_factory=dict)
 
     def over(self, row: WorkRow) -> bool:
         """Tell whether a row was done; work under way is not over."""
@@ -221,7 +224,25 @@ class PlacesModel(QAbstractTableModel):
 
     def _tip(self, index: Index, state: Cell) -> str:
         row = self._block.rows[index.row()]
+        zone, now = self._progress.zone, self._progress.now
         told = [self._spoken(index, state)]
+        told.append(
+            self.tr("{start}, {length}: {work}").format(
+                start=words.clock(row.start, zone),
+                length=words.span(row.minutes),
+                work=words.listed([coat.coating for coat in row.coats])
+                or words.stage_word(row.stage),
+            )
+        )
+        spot = "" if index.column() == self.all_column else self._block.columns[index.column()]
+        film = self._progress.wet.get((row.key, spot))
+        if film is not None and film.opens is not None:
+            told.append(
+                self.tr("then wet: {state} {time}").format(
+                    state=words.state_word(film.state.value) if film.state else self.tr("ready"),
+                    time=words.when(film.opens, zone, now),
+                )
+            )
         if state is not Cell.DONE:
             told.append(reasons.reason_sentence(row.reason, self._progress.zone, row.start))
         elif index.column() == self.all_column:

@@ -834,6 +834,14 @@
  <context>
   <name>CardFrame</name>
   <message>
+   <source>Not tonight…</source>
+   <translation>Nicht heute …</translation>
+  </message>
+  <message>
+   <source>Put this off to a later session (N)</source>
+   <translation>Auf eine spätere Sitzung verschieben (N)</translation>
+  </message>
+  <message>
    <source>Why here?</source>
    <translation>Warum hier?</translation>
   </message>
@@ -850,8 +858,8 @@
    <translation>{work}: Stellen von {models}</translation>
   </message>
   <message>
-   <source>As above: {caution}</source>
-   <translation>Wie oben: {caution}</translation>
+   <source>As above: {cautions}</source>
+   <translation>Wie oben: {cautions}</translation>
   </message>
   <message>
    <source>{caution}
@@ -870,6 +878,10 @@ Quelle: {source}</translation>
   <message>
    <source>Why here? {work}</source>
    <translation>Warum hier? {work}</translation>
+  </message>
+  <message>
+   <source>Not tonight: {work}</source>
+   <translation>Nicht heute: {work}</translation>
   </message>
   <message>
    <source>{time} {model}: {why}</source>
@@ -4110,6 +4122,18 @@ in {length}</translation>
    <translation>{place}, {model}: {state}</translation>
   </message>
   <message>
+   <source>{start}, {length}: {work}</source>
+   <translation>{start}, {length}: {work}</translation>
+  </message>
+  <message>
+   <source>then wet: {state} {time}</source>
+   <translation>danach nass: {state} {time}</translation>
+  </message>
+  <message>
+   <source>ready</source>
+   <translation>bereit</translation>
+  </message>
+  <message>
    <source>Click, or Delete, takes it back.</source>
    <translation>Ein Klick oder Entf nimmt es zurück.</translation>
   </message>
@@ -4132,10 +4156,6 @@ in {length}</translation>
   <message>
    <source>{model} · begun</source>
    <translation>{model} · begonnen</translation>
-  </message>
-  <message>
-   <source>{start}, {length}: {work}</source>
-   <translation>{start}, {length}: {work}</translation>
   </message>
   <message>
    <source>begun {time}</source>
@@ -7875,12 +7895,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Schätzung: {ml:.0f} ml {solvent} ergeben in {room:g} m³ ohne Lüften etwa {ppm:.0f} ppm; ein Grenzwert über einen Arbeitstag ist {limit:.0f} ppm.</translation>
   </message>
   <message>
+   <source>vapour in the room</source>
+   <translation>Dampf im Raum</translation>
+  </message>
+  <message>
    <source>Heated box: let solvent flash off in the room first, and keep the lid ajar; in a closed box of {litres:.0f} l {ml:.1f} ml of {solvent} make a quarter of the lower explosive limit.</source>
    <translation>Wärmekiste: Lösemittel zuerst im Raum abdunsten lassen und den Deckel einen Spalt offen halten; in einer geschlossenen Kiste von {litres:.0f} l ergeben {ml:.1f} ml {solvent} ein Viertel der unteren Explosionsgrenze.</translation>
   </message>
   <message>
    <source>29 CFR 1910.94(c)(6); ideal gas at 25 °C; the box is assumed</source>
    <translation>29 CFR 1910.94(c)(6); ideales Gas bei 25 °C; die Kiste ist angenommen</translation>
+  </message>
+  <message>
+   <source>heated box</source>
+   <translation>beheizte Box</translation>
   </message>
   <message>
    <source>must lie after start</source>
@@ -12807,6 +12835,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{name} nicht vor {at:%a %Y-%m-%d %H:%M}</translation>
   </message>
   <message>
+   <source>{n} jobs not before {at:%a %Y-%m-%d %H:%M}</source>
+   <translation>{n} Arbeiten nicht vor {at:%a %Y-%m-%d %H:%M}</translation>
+  </message>
+  <message>
    <source>{work} together with {other}</source>
    <translation>{work} zusammen mit {other}</translation>
   </message>
@@ -14099,12 +14131,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>29 CFR 1910.134 (Wahl von Atemschutz); EN 14387 (Kombinationsfilter)</translation>
   </message>
   <message>
+   <source>spray mist</source>
+   <translation>Sprühnebel</translation>
+  </message>
+  <message>
    <source>Solvent vapour: air the room well; no flame, spark or unsealed motor near it.</source>
    <translation>Lösemitteldampf: Den Raum gut lüften; keine Flamme, keine Funken, kein ungekapselter Motor in der Nähe.</translation>
   </message>
   <message>
    <source>29 CFR 1910.94(c)(6) (vapour at most a quarter of the lower explosive limit)</source>
    <translation>29 CFR 1910.94(c)(6) (Dampf höchstens ein Viertel der unteren Explosionsgrenze)</translation>
+  </message>
+  <message>
+   <source>solvent vapour</source>
+   <translation>Lösemitteldampf</translation>
   </message>
   <message>
    <source>A two-pack with isocyanate must not be sprayed in a hobby room: it can cause asthma, filters give no warning by smell. Read which hardener it has.</source>
@@ -14115,12 +14155,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>NIOSH Alert 96-111; HSE INDG388</translation>
   </message>
   <message>
+   <source>isocyanate</source>
+   <translation>Isocyanat</translation>
+  </message>
+  <message>
    <source>Rags with drying oil heat themselves and can catch fire: spread them flat outdoors, or keep them under water in a closed metal can.</source>
    <translation>Lappen mit trocknendem Öl erwärmen sich von selbst und können sich entzünden: Im Freien flach ausbreiten oder unter Wasser in einer geschlossenen Blechdose aufbewahren.</translation>
   </message>
   <message>
    <source>Juita et al. 2012, Fire Science Reviews 1:3 (mechanism); TB 43-0209 (cloths soaked with oil)</source>
    <translation>Juita et al. 2012, Fire Science Reviews 1:3 (Mechanismus); TB 43-0209 (ölgetränkte Lappen)</translation>
+  </message>
+  <message>
+   <source>oily rags</source>
+   <translation>ölige Lappen</translation>
   </message>
   <message>
    <source>Cyanoacrylate bonds skin at once and its vapour stings (limit 0.2 ppm): gloves, fresh air, eyes away.</source>
@@ -14131,12 +14179,24 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Arbeitsplatzgrenzwert von Ethylcyanacrylat nach der Bibliothek chemicals 1.5.2</translation>
   </message>
   <message>
+   <source>glue on skin and eyes</source>
+   <translation>Kleber auf Haut und Augen</translation>
+  </message>
+  <message>
    <source>Blade: cut away from the fingers, and change it before it needs force.</source>
    <translation>Klinge: Von den Fingern weg schneiden und wechseln, bevor sie Kraft braucht.</translation>
   </message>
   <message>
+   <source>blade</source>
+   <translation>Klinge</translation>
+  </message>
+  <message>
    <source>Pigment dust: do not blow it about, and do not breathe it.</source>
    <translation>Pigmentstaub: Nicht aufwirbeln und nicht einatmen.</translation>
+  </message>
+  <message>
+   <source>pigment dust</source>
+   <translation>Pigmentstaub</translation>
   </message>
   <message>
    <source>Gloves: solvents and two-pack go through the skin; nitrile, and changed when wet.</source>
@@ -14147,12 +14207,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>übliche Praxis, ohne Quelle; das Sicherheitsdatenblatt nennt den Handschuh</translation>
   </message>
   <message>
+   <source>gloves</source>
+   <translation>Handschuhe</translation>
+  </message>
+  <message>
    <source>Resin dust: sand and scrape it wet, with a dust mask, and wipe it up wet.</source>
    <translation>Resinstaub: nass schleifen und schaben, mit Staubmaske, und nass aufwischen.</translation>
   </message>
   <message>
    <source>common practice, no source; UFC 3-190-06 par. 13.4 (wet sanding)</source>
    <translation>übliche Praxis, ohne Quelle; UFC 3-190-06 Abs. 13.4 (Nassschleifen)</translation>
+  </message>
+  <message>
+   <source>resin dust</source>
+   <translation>Harzstaub</translation>
   </message>
   <message>
    <source>fits between its neighbours in order</source>
@@ -16088,6 +16156,38 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{told}; es hält {life} und wird {span} gebraucht: Mischen Sie weniger, zweimal</translation>
   </message>
   <message>
+   <source>{ml:.1f} ml</source>
+   <translation>{ml:.1f} ml</translation>
+  </message>
+  <message>
+   <source>over {ml:.1f} ml</source>
+   <translation>über {ml:.1f} ml</translation>
+  </message>
+  <message>
+   <source>{ml:.1f} ml in {n} fills</source>
+   <translation>{ml:.1f} ml in {n} Füllungen</translation>
+  </message>
+  <message>
+   <source>amount not known: its places have no area</source>
+   <translation>Menge unbekannt: Die Stellen haben keine Fläche</translation>
+  </message>
+  <message>
+   <source>each fill {ml:.1f} ml, {drops}</source>
+   <translation>je Füllung {ml:.1f} ml, {drops}</translation>
+  </message>
+  <message>
+   <source>less does not spray</source>
+   <translation>weniger lässt sich nicht spritzen</translation>
+  </message>
+  <message>
+   <source>more, for some places have no area</source>
+   <translation>mehr, denn manche Stellen haben keine Fläche</translation>
+  </message>
+  <message>
+   <source>keeps for {life}, needed for {span}: mix less, twice</source>
+   <translation>hält {life}, gebraucht {span}: weniger mischen, zweimal</translation>
+  </message>
+  <message>
    <source>{name}, {ml:g} ml</source>
    <translation>{name}, {ml:g} ml</translation>
   </message>
@@ -17860,12 +17960,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>reinigen {minutes} min</translation>
   </message>
   <message>
-   <source>put out {ml:.1f} ml in all</source>
-   <translation>insgesamt {ml:.1f} ml bereitstellen</translation>
-  </message>
-  <message>
-   <source>{ml:.1f} ml</source>
-   <translation>{ml:.1f} ml</translation>
+   <source>{ml:.1f} ml in all</source>
+   <translation>insgesamt {ml:.1f} ml</translation>
   </message>
   <message>
    <source>⚠ {missed}</source>
@@ -17970,6 +18066,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Bench time ends at {end}</source>
    <translation>Die Bastelzeit endet um {end}</translation>
+  </message>
+  <message>
+   <source>{time}: {pause}</source>
+   <translation>{time}: {pause}</translation>
   </message>
   <message>
    <source>trying it failed; the program's log says where</source>

@@ -83,7 +83,7 @@ def _tables() -> Iterable[str]:
         for bench_kind in kind
     )
     for caution in WRITTEN:
-        yield from (caution.text, caution.source)
+        yield from (caution.text, caution.source, caution.name)
     for family, finish, state in product(Family, Finish, State):
         yield family_figure(family, finish, state).source
 

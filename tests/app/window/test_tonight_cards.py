@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from small_book import NOW, at, key, small_book
 from tonight_steps import Tonight, row_of
 from window_steps import MakeWindow, settle
 
 from app.service import demos
+from app.window.tonight_cards.card import CardFrame
 from app.window.tonight_cards.places_model import Cell
+from app.window.tonight_rows import NoteLine
 from planner.tonight import cards_of
 from planner.values.book import Book
+from planner.values.moment import minute_of
 
 Key = Qt.Key
 Come = Callable[[Book, int], Tonight]
@@ -153,11 +157,11 @@ def test_a_caution_is_told_in_full_once_and_then_as_above(tonight: Come) -> None
     told = [
         label.text()
         for label in here.window.tonight.findChildren(QLabel)
-        if "Spray mist" in label.text()
+        if "pray mist" in label.text()
     ]
     assert len(told) > 1
     assert told[0].startswith("Spray mist:")
-    assert set(told[1:]) == {"As above: Spray mist"}
+    assert set(told[1:]) == {"As above: spray mist"}
 
 
 def test_the_keys_stay_where_they_were_when_the_plan_is_made_anew(tonight: Come) -> None:
@@ -181,3 +185,66 @@ def test_between_sessions_a_tick_is_noted_but_the_whole_row_only_by_its_places(
     here.settle()
     assert set(here.log[0].ticked) == set(row.work.places)
     assert here.log[0].end is None
+
+
+def test_a_card_is_put_off_to_a_later_session_as_one_edit(
+    qapp: QApplication, qtbot, tonight: Come
+) -> None:
+    book = demos.read("club_day_batch").book
+    here = tonight(book, demos.first_evening(book))
+    view = here.window.tonight
+    card = view.cards[0]
+    keys = card.open_keys()
+    assert len(keys) > 1
+    card.tables[0].setFocus()
+    qtbot.keyClick(card.tables[0], Key.Key_N)
+    (menu,) = [menu for menu in card.findChildren(QMenu) if menu.isVisible()]
+    first = here.window.session.picture.calendar.next_stretch(
+        here.window.session.picture.sheet.interval.end
+    )
+    assert first is not None
+    menu.actions()[0].trigger()
+    menu.close()
+    here.settle()
+    pins = here.window.session.book.projects[0].pins
+    assert {(pin.model, pin.step) for pin in pins} == {(each.model, each.step) for each in keys}
+    assert {minute_of(pin.not_before) for pin in pins} == {first.interval.start}
+    plan = here.window.session.picture.plan
+    assert all(plan.placement(each).start >= first.interval.start for each in keys)
+    here.window.session.undo()
+    here.settle()
+    assert here.window.session.book.projects[0].pins == ()
+
+
+def test_small_cards_lie_side_by_side_where_there_is_room(
+    qapp: QApplication, tonight: Come
+) -> None:
+    book = demos.read("club_day_batch").book
+    here = tonight(book, demos.first_evening(book))
+    cards = here.window.tonight.cards
+    here.window.resize(2600, 1200)
+    settle(qapp)
+    lines: dict[int, list[CardFrame]] = {}
+    for card in cards:
+        lines.setdefault(card.y(), []).append(card)
+    assert any(len(line) > 1 for line in lines.values())
+    for line in lines.values():
+        assert len({card.height() for card in line}) == 1
+        assert all(one.geometry().right() < two.x() for one, two in pairwise(line))
+    here.window.resize(here.window.minimumSizeHint())
+    settle(qapp)
+    tops = [card.y() for card in cards]
+    assert tops == sorted(set(tops))
+
+
+def test_a_pause_within_the_hours_of_a_card_is_told_on_it(tonight: Come) -> None:
+    book = demos.read("club_day_batch").book
+    here = tonight(book, demos.first_evening(book))
+    view = here.window.tonight
+    notes = [line for line in view._sheet.lines if isinstance(line, NoteLine)]
+    pauses = [note for note in notes if " free: " in note.accessibleName()]
+    told = [label.text() for label in view.findChildren(QLabel) if " free: " in label.text()]
+    assert len(told) > len(pauses) > 0  # some stand on cards
+    for note in pauses:
+        for frame in view.cards:
+            assert not frame.card.start < note.start < frame.card.end
