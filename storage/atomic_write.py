@@ -10,6 +10,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
+from storage.errors import BookTrouble
+
 MODE = 0o666  # of a new file; the umask takes away what others shall not do
 
 
@@ -46,10 +48,21 @@ def put_whole(path: Path, data: bytes) -> None:
 
 @contextmanager
 def unfinished(path: Path) -> Iterator[Path]:
-    """Give a name beside ``path`` that nobody else uses; what still has it in the end goes."""
+    """Give a name beside ``path`` that nobody else uses; what still has it in the end goes.
+
+    Whatever goes wrong with it is told of ``path``: nobody asked for the other name.
+    """
     half = path.with_name(f".{path.name[:40]}.{secrets.token_hex(6)}.part")
     try:
         yield half
+    except BookTrouble as trouble:
+        if trouble.place != str(half):
+            raise
+        raise type(trouble)(str(path), trouble.mend) from trouble
+    except OSError as problem:
+        if problem.filename in (half, str(half)):
+            problem.filename = str(path)
+        raise
     finally:
         with suppress(OSError):
             half.unlink(missing_ok=True)

@@ -71,7 +71,7 @@ from pathlib import Path
 from storage import backups
 
 while True:
-    backups.keep(Path(sys.argv[1]), backups.Reason.ASKED)
+    backups.keep(Path(sys.argv[1]), backups.BackupReason.ASKED)
     print(flush=True)
 """
 RESTORER = """

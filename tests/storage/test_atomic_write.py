@@ -10,7 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from storage.atomic_write import put_whole
+from storage.atomic_write import put_whole, unfinished
+from storage.errors import BookDamaged
 
 posix = pytest.mark.skipif(sys.platform == "win32", reason="links, pipes and modes of POSIX")
 
@@ -46,3 +47,17 @@ def test_a_pipe_is_written_into_and_not_replaced(tmp_path: Path) -> None:
     reader.join(5)
     assert heard == [b"new"]
     assert stat.S_ISFIFO(path.stat().st_mode)
+
+
+def test_what_goes_wrong_is_told_of_the_file_that_was_asked_for(tmp_path: Path) -> None:
+    asked = tmp_path / "gone" / "bench.tackfree"
+    with pytest.raises(FileNotFoundError) as missing:
+        put_whole(asked, b"data")
+    assert missing.value.filename == str(asked)
+    with pytest.raises(BookDamaged) as told, unfinished(asked) as half:
+        raise BookDamaged(str(half), "is damaged")
+    assert told.value.place == str(asked)
+    other = str(tmp_path / "other.tackfree")
+    with pytest.raises(BookDamaged) as told, unfinished(asked):
+        raise BookDamaged(other, "is damaged")
+    assert told.value.place == other
