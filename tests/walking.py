@@ -34,6 +34,7 @@ from shiboken6 import Shiboken
 
 from app.service import demos, edits
 from app.window import improving, start
+from app.window.garbage_collection import Collector
 from app.window.main_window import MainWindow
 from app.window.palette import Appearance
 from storage.bench_book import BenchBook
@@ -211,8 +212,8 @@ class Walk(QObject):
         return self._window.session._worker.busy
 
     def _look_at_rest(self) -> None:
-        if self._collect or self._left <= 0:
-            gc.collect()
+        for collector in self._window.findChildren(Collector):
+            collector.search_all()  # as when a person rests for a while
         self.rests.append(held())
         self.strange |= set(strangers())
         if self._left > 0:

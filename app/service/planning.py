@@ -17,22 +17,27 @@ from planner.schedule.staying.repair import drawn_forward, repaired
 from planner.values.book import Book
 from planner.values.moment import Interval
 from planner.values.plan import Plan
-from planner.values.plausible_dates import in_reach
+from planner.values.plausible_dates import PLAN_REACH, in_reach
 from storage.exchange import digest
 
 
 class _Watched(BenchCalendar):
-    """A calendar that whoever searches looks into again and again, and so can be stopped at."""
+    """A calendar that whoever searches looks into again and again, and so can be stopped at.
 
-    def __init__(self, calendar: BenchCalendar, stop: Callable[[], bool]) -> None:
+    Beyond ``last`` there is no bench time: the judge takes nothing that lies there.
+    """
+
+    def __init__(self, calendar: BenchCalendar, last: int, stop: Callable[[], bool] | None) -> None:
         self.share(calendar)
+        self._last = last
         self._stop = stop
 
     def next_stretch(self, minute: int) -> Stretch | None:
         """Return the first stretch that ends after ``minute``; raise `Stopped` if told so."""
-        if self._stop():
+        if self._stop is not None and self._stop():
             raise Stopped
-        return super().next_stretch(minute)
+        found = super().next_stretch(minute)
+        return None if found is None or found.interval.end > self._last else found
 
 
 @dataclass(frozen=True)
@@ -95,10 +100,9 @@ def plan(
     """
     in_reach(book, now)
     # Both read the same tables of rates and bench time; each computes its own times.
-    calendar = calendar_of(book.bench_time)
-    premises = Premises(book, cure_of(book.room, calendar.zone), calendar)
-    if stop is not None:
-        calendar = _Watched(calendar, stop)
+    whole = calendar_of(book.bench_time)
+    premises = Premises(book, cure_of(book.room, whole.zone), whole)
+    calendar = _Watched(whole, now + PLAN_REACH, stop)
     asked = _Asked(book, now, last, premises, calendar, tuple(promised))
     choice = _near_to_last(asked, quick=quick, shown=shown) if last is not None else None
     if choice is None:

@@ -148,7 +148,7 @@ class _Alike:
         return hash(self._key)
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=128)
 def _shared(course: AirCourse, alike: _Alike) -> FitAir:
     return FitAir(course, alike.step, alike.coating)
 

@@ -359,7 +359,7 @@ def _cure_of(room: Same[Room], zone: ZoneInfo) -> Cure:
     return Cure(room.value, zone)
 
 
-@lru_cache(maxsize=32)
+@lru_cache(maxsize=16)
 def _air_course(place: Location, readings: tuple[Reading, ...], zone: ZoneInfo) -> AirCourse:
     """Return the course of one air; kept, for an edit seldom changes it."""
     return air_course(place, readings, zone)

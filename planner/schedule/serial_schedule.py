@@ -195,6 +195,8 @@ class SerialSchedule:
                 return message(
                     "the window after {step} closes before it can be done", step=gate.before.step
                 )
+        if self._ended(index):
+            return message("there is no more bench time; add an evening")
         air = self._air(activity)
         if air:
             return air
@@ -215,6 +217,15 @@ class SerialSchedule:
         return message(
             "no session is long enough for its {minutes} minutes", minutes=activity.pass_.hands
         )
+
+    def _ended(self, index: int) -> bool:
+        """Tell whether a pass can come no sooner than in the last session, and too late in that."""
+        opens, calendar = gates_open(self.table, index, self.table.time), self.problem.calendar
+        stretch = None if opens is None else calendar.next_stretch(opens)
+        if opens is None or stretch is None:
+            return opens is not None
+        enough = self.problem.activities[index].pass_.hands <= stretch.interval.minutes
+        return enough and calendar.next_stretch(stretch.interval.end) is None
 
     def _air(self, activity: Activity) -> str:
         """Say what the air has against a pass, if it never lets it be laid in bench time."""

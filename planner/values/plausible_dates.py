@@ -17,6 +17,7 @@ from planner.values.project import Project
 from planner.values.refusal import Refused, demand
 
 REACH = 20 * 366 * 1440  # assumed: nobody plans, and no plan begins, further ahead [min]
+PLAN_REACH = REACH + 10 * 366 * 1440  # no plan reaches further from its now [min]
 
 
 def just_told(minute: int, now: int, place: str) -> None:

@@ -16,14 +16,13 @@ from planner.values.book import Book
 from planner.values.coating import Coating, film_of_mix
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
-from planner.values.plausible_dates import REACH
+from planner.values.plausible_dates import PLAN_REACH
 from planner.values.project import Logged, Observed
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
 LEAST_LEFT = 5  # minutes that work under way still takes at least (definition 23)
-HORIZON = REACH + 10 * 366 * 1440  # no plan reaches further from its now [min]
 FIRST_MINUTE, LAST_MINUTE = 365 * 1440, 230 * 366 * 1440  # 1971 to about 2200
 
 
@@ -156,7 +155,7 @@ class Case:
     def in_bounds(self, interval: Interval) -> bool:
         """Tell whether an interval is whole minutes within reach of ``now``."""
         return self.sound_now and all(
-            _whole(end) and abs(end - self.plan.now) <= HORIZON
+            _whole(end) and abs(end - self.plan.now) <= PLAN_REACH
             for end in (interval.start, interval.end)
         )
 

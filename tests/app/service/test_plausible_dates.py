@@ -4,19 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 
 import pytest
+from coat_books import book_of, coat
 from small_book import CART, NOW, PROJECT, ZONE, key, small_book
 
 from app.service import logbook
 from app.service.importing import import_file
 from app.service.planning import plan
+from planner.values.bench_time import Recurring
 from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.plausible_dates import in_reach
 from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused
+from planner.values.step import Minutes, Stage
 from storage.exchange import Exchange
 
 Change = Callable[[Project, datetime], Project]
@@ -104,3 +107,21 @@ def test_work_of_a_minute_begun_later_than_now_is_planned_soundly() -> None:
     model = replace(model, steps=(short, *model.steps[1:]))
     book = replace(book, projects=(replace(book.project(PROJECT), models=(model,)),))
     assert plan(book, NOW).verdict.accepted
+
+
+@pytest.mark.parametrize("quick", [True, False])
+def test_work_for_more_evenings_than_any_plan_reaches_is_named_and_the_rest_planned(
+    quick: bool,
+) -> None:
+    """Thirty years of 366 days from a 6th of March on hold 30 times the 5th; 33 were needed."""
+    coats = [
+        replace(coat(Stage.BASE, "acrylic", "hull/deck", name=f"c{at}"), minutes=Minutes(fixed=45))
+        for at in range(33)
+    ]
+    yearly = Recurring(rule="FREQ=YEARLY", since=date(2031, 3, 5), start="19:30", end="20:30")
+    book = book_of(*coats)
+    book = replace(book, bench_time=replace(book.bench_time, stretches=(yearly,), quiet=()))
+    planned = plan(book, NOW, quick=quick)
+    assert planned.verdict.accepted
+    assert [len(planned.plan.placements), len(planned.plan.unplaced)] == [30, 3]
+    assert planned.plan.unplaced[0].why == "there is no more bench time; add an evening"
