@@ -144,6 +144,7 @@ class MainWindow(QMainWindow):
                 Panel("moved", self.tr("Moved"), lambda: moved),
             ],
         )
+        self.frame.hold("paints", [Panel("buy", self.tr("To buy"), lambda: self.view("stock").buy)])
         self.frame.hold(
             "bench", [hours_and_air(self.tr("Air and evenings"), self.bench_air, self.evenings)]
         )

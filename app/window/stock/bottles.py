@@ -7,6 +7,7 @@ from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPen, QPixmap
 
 from app.window.palette import Colours
 
+WIDE, HIGH = 34, 52  # of a drawn bottle, its pennant counted in
 PICTURE = (66, 48)  # a bottle and its swatch, twice as fine as they are shown [pixels]
 
 
@@ -19,8 +20,34 @@ def bottle_icon(swatch: str, left: float, taken: float, *, old: bool, colours: C
     pixmap.fill(Qt.GlobalColor.transparent)
     painter = QPainter(pixmap)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.scale(PICTURE[0] / 72, PICTURE[1] / 52)
-    edge = QPen(QColor(colours.frame), 2)
+    across, down = PICTURE[0] / 72, PICTURE[1] / 52
+    bottle = QRectF(0, 0, WIDE * across, HIGH * down)
+    paint_bottle(painter, bottle, swatch, left, taken, old=old, colours=colours)
+    painter.scale(across, down)
+    painter.setPen(QPen(QColor(colours.frame), 2))
+    painter.setBrush(QColor(swatch))
+    painter.drawRoundedRect(QRectF(34, 13, 36, 36), 4, 4)
+    painter.end()
+    icon = QIcon(pixmap)
+    icon.addPixmap(pixmap, QIcon.Mode.Selected)
+    return icon
+
+
+def paint_bottle(
+    painter: QPainter,
+    rect: QRectF,
+    swatch: str,
+    left: float,
+    taken: float,
+    *,
+    old: bool,
+    colours: Colours,
+) -> None:
+    """Paint a bottle filled as far as it is, hatched as far as the plan takes, into ``rect``."""
+    painter.save()
+    painter.translate(rect.topLeft())
+    painter.scale(rect.width() / WIDE, rect.height() / HIGH)
+    edge = QPen(QColor(colours.frame), 2 / max(1.0, rect.height() / HIGH))
     glass, full = QRectF(3, 13, 24, 36), 34.0
     painter.setPen(edge)
     painter.setBrush(QColor(colours.soft))
@@ -38,14 +65,9 @@ def bottle_icon(swatch: str, left: float, taken: float, *, old: bool, colours: C
     painter.drawRoundedRect(glass, 4, 4)
     if high > 0:
         painter.drawLine(QPointF(4, 48 - high), QPointF(26, 48 - high))
-    painter.setBrush(QColor(swatch))
-    painter.drawRoundedRect(QRectF(34, 13, 36, 36), 4, 4)
     if old:
         painter.setPen(QPen(QColor(colours.closing), 2))
         painter.setBrush(QColor(colours.sheet))
         points = [QPointF(20, 2), QPointF(32, 2), QPointF(32, 18), QPointF(26, 13), QPointF(20, 18)]
         painter.drawPolygon(points)
-    painter.end()
-    icon = QIcon(pixmap)
-    icon.addPixmap(pixmap, QIcon.Mode.Selected)
-    return icon
+    painter.restore()

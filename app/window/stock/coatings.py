@@ -1,4 +1,4 @@
-"""Coatings: the tree by family with its filter, and how the chosen one dries."""
+"""Coatings: bottles on a shelf or a list, their filter, and how the chosen one dries."""
 
 from __future__ import annotations
 
@@ -16,6 +16,8 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPushButton,
     QSplitter,
+    QStackedWidget,
+    QToolButton,
     QTreeView,
     QVBoxLayout,
     QWidget,
@@ -30,11 +32,13 @@ from app.window.forms.rows import Column, RowsModel
 from app.window.glossary import state_meaning
 from app.window.labels import MessageLabel, field_label, text
 from app.window.message_translation import translated
+from app.window.palette import Colours
 from app.window.session import Session
 from app.window.stock.bottles import PICTURE
 from app.window.stock.coating_dialog import CoatingDialog
 from app.window.stock.coating_rows import CureLine, FamilyRows, StockRow, cure_lines, told_place
 from app.window.stock.drying_card_dialog import DryingCardDialog
+from app.window.stock.shelf import Shelf, heading
 from app.window.stock.supply_dialogs import AmountDialog
 from app.window.stock.tree import (
     BUY,
@@ -69,6 +73,14 @@ class CoatingsPage(QWidget):
         self.look.setPlaceholderText(self.tr("name, family, finish, what it is for"))
         self.look.setAccessibleName(self.tr("Show only"))
         self.tree = self._make_tree()
+        self.shelf = Shelf()
+        self.shelf.setAccessibleName(self.tr("Coatings as bottles"))
+        self.as_list = QToolButton()
+        self.as_list.setText(self.tr("As a list"))
+        self.as_list.setCheckable(True)
+        self.as_list.setMinimumHeight(26)
+        self.as_list.setToolTip(self.tr("Every figure in columns, or bottles as tiles"))
+        self.as_list.toggled.connect(self._turn)
         self.none = text("")
         self.message = MessageLabel()
         self.title = text("", bold=True)
@@ -83,6 +95,11 @@ class CoatingsPage(QWidget):
         find.activated.connect(self.look.setFocus)
         self.look.textChanged.connect(self._look_for)
         self.tree.selectionModel().currentChanged.connect(lambda _new, _old: self._show_chosen())
+        self.shelf.chosen.connect(self._choose)
+        self.shelf.activated.connect(lambda _index: self._change())
+        gone = QShortcut(QKeySequence(QKeySequence.StandardKey.Delete), self.shelf)
+        gone.setContext(Qt.ShortcutContext.WidgetShortcut)
+        gone.activated.connect(self._remove)
         self._show_chosen()
 
     def _make_tree(self) -> QTreeView:
@@ -133,9 +150,13 @@ class CoatingsPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(field_label(self.tr("Show on&ly"), self.look))
         head.addWidget(self.look, 1)
+        head.addWidget(self.as_list)
         above.addLayout(head)
         above.addWidget(self.none)
-        above.addWidget(self.tree, 1)
+        self.both = QStackedWidget()
+        self.both.addWidget(self.shelf)
+        self.both.addWidget(self.tree)
+        above.addWidget(self.both, 1)
         above.addWidget(self.message)
         line = FlowLayout(across=6, down=4)
         for key, name, act in (
@@ -162,7 +183,9 @@ class CoatingsPage(QWidget):
         self.splitter = QSplitter(Qt.Orientation.Vertical)
         self.splitter.addWidget(upper)
         self.splitter.addWidget(self.drying)
-        self.splitter.setSizes([380, 230])
+        self.splitter.setSizes([460, 190])
+        self.splitter.setStretchFactor(0, 3)
+        self.splitter.setStretchFactor(1, 1)
         self.splitter.setChildrenCollapsible(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -179,9 +202,34 @@ class CoatingsPage(QWidget):
             self.tree.expandAll()
             self._choose(name)
         self._wanted = ""
+        self._fill_shelf()
         self._fit(families)
         self._say_none()
         self._show_chosen()
+
+    def set_colours(self, colours: Colours) -> None:
+        """Paint the bottles in other colours; the controls follow their palette."""
+        self.model.colours = self.shelf.tiles.colours = colours
+        self.tree.viewport().update()
+        self.shelf.viewport().update()
+
+    def _fill_shelf(self) -> None:
+        """Put on the shelf what the filter lets through."""
+        rows: list[str | StockRow] = []
+        for at in range(self.filter.rowCount()):
+            family = self.filter.index(at, NAME)
+            found = [
+                self.model.row_at(self.filter.mapToSource(self.filter.index(number, NAME, family)))
+                for number in range(self.filter.rowCount(family))
+            ]
+            bottles = [row for row in found if row is not None]
+            if bottles:
+                rows += [heading(bottles[0].coating.family.value, len(bottles)), *bottles]
+        self.shelf.show_rows(tuple(rows), self._session.zone)
+
+    def _turn(self, on: bool) -> None:
+        self.both.setCurrentWidget(self.tree if on else self.shelf)
+        self._say_none()
 
     def _fit(self, families: tuple[FamilyRows, ...]) -> None:
         """Make each column as wide as its words; Qt would ask for every cell many times."""
@@ -217,6 +265,7 @@ class CoatingsPage(QWidget):
         chosen = self.chosen()
         self.filter.look_for(asked)
         self.tree.expandAll()
+        self._fill_shelf()
         self._choose(chosen.name if chosen else "")
         self._say_none()
         self._show_chosen()
@@ -228,11 +277,14 @@ class CoatingsPage(QWidget):
             self.none.setText(self.tr("No coating has these words."))
         some = bool(self.filter.rowCount())
         self.none.setVisible(not some)
-        self.tree.setVisible(some)
-        self.setFocusProxy(self.tree if some else self.look)
+        self.both.setVisible(some)
+        shown = self.tree if self.as_list.isChecked() else self.shelf
+        self.setFocusProxy(shown if some else self.look)
 
     def _show_chosen(self) -> None:
         row = self.row()
+        if row is not None:
+            self.shelf.choose(row.coating.name)
         for key, button in self.buttons.items():
             button.setEnabled(key == "add" or row is not None)
         films = row is not None and row.coating.family not in THINNERS

@@ -18,6 +18,7 @@ from app.window.message_translation import translated
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
+from app.window.stock.buy_panel import BuyPanel
 from app.window.stock.coating_rows import families, told_place
 from app.window.stock.coatings import CoatingsPage
 from app.window.stock.supply_dialogs import (
@@ -46,6 +47,7 @@ class StockView(QWidget):
         self._told: tuple[object, ...] = ()
         self.summary = text("")
         self.coatings = CoatingsPage(session)
+        self.buy = BuyPanel(session)
         self.mixes = self._make_mixes()
         self.consumables = self._make_consumables()
         self.leftovers = self._make_leftovers()
@@ -209,8 +211,8 @@ class StockView(QWidget):
 
     def set_colours(self, colours: Colours) -> None:
         """Paint the bottles in other colours; the controls follow their palette."""
-        self.coatings.model.colours = colours
-        self.coatings.tree.viewport().update()
+        self.coatings.set_colours(colours)
+        self.buy.set_colours(colours)
 
     def show_picture(self, picture: PlanSnapshot) -> None:
         """Show what a plan needs, against the stock."""
@@ -230,6 +232,7 @@ class StockView(QWidget):
         found = picture.shopping if picture else None
         every = families(book, found, today)
         self.coatings.show_families(every)
+        self.buy.show_book(book, picture)
         self.mixes.show_rows(book.mixes)
         self.consumables.show_rows(consumables_now(book))
         self.leftovers.show_rows(book.supplies.leftovers)

@@ -825,6 +825,45 @@
   </message>
  </context>
  <context>
+  <name>BuyPanel</name>
+  <message>
+   <source>To buy</source>
+   <translation>Zu kaufen</translation>
+  </message>
+  <message>
+   <source>Nothing is planned yet.</source>
+   <translation>Noch nichts ist geplant.</translation>
+  </message>
+  <message>
+   <source>What runs out first is on top.</source>
+   <translation>Was zuerst ausgeht, steht oben.</translation>
+  </message>
+  <message>
+   <source>The stock is enough.</source>
+   <translation>Der Vorrat reicht.</translation>
+  </message>
+  <message>
+   <source>buy {amount}</source>
+   <translation>{amount} kaufen</translation>
+  </message>
+  <message>
+   <source>Bought</source>
+   <translation>Gekauft</translation>
+  </message>
+  <message>
+   <source>Bought {amount} of {name}</source>
+   <translation>{amount} {name} gekauft</translation>
+  </message>
+  <message>
+   <source>not planned yet</source>
+   <translation>noch nicht geplant</translation>
+  </message>
+  <message>
+   <source>runs out {when}</source>
+   <translation>geht aus: {when}</translation>
+  </message>
+ </context>
+ <context>
   <name>CardDialog</name>
   <message>
    <source>card 1</source>
@@ -1199,6 +1238,18 @@ Quelle: {source}</translation>
   <message>
    <source>Show only</source>
    <translation>Nur zeigen</translation>
+  </message>
+  <message>
+   <source>Coatings as bottles</source>
+   <translation>Mittel als Flaschen</translation>
+  </message>
+  <message>
+   <source>As a list</source>
+   <translation>Als Liste</translation>
+  </message>
+  <message>
+   <source>Every figure in columns, or bottles as tiles</source>
+   <translation>Alle Zahlen in Spalten, oder Flaschen als Kacheln</translation>
   </message>
   <message>
    <source>How the chosen coating dries</source>
@@ -3312,6 +3363,10 @@ Quelle: {source}</translation>
   <message>
    <source>Moved</source>
    <translation>Verschoben</translation>
+  </message>
+  <message>
+   <source>To buy</source>
+   <translation>Zu kaufen</translation>
   </message>
   <message>
    <source>Air and evenings</source>
@@ -17784,6 +17839,26 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Ihre Zeiten hängen um {slope:+.0f} kJ/mol mehr von der Wärme ab als die ihrer Familie.</translation>
   </message>
   <message>
+   <source>{amount} left</source>
+   <translation>noch {amount}</translation>
+  </message>
+  <message>
+   <source>the plan takes {amount}</source>
+   <translation>der Plan braucht {amount}</translation>
+  </message>
+  <message>
+   <source>buy {amount}</source>
+   <translation>{amount} kaufen</translation>
+  </message>
+  <message>
+   <source>opened {day} {year}</source>
+   <translation>geöffnet {day} {year}</translation>
+  </message>
+  <message>
+   <source>{family} ({n})</source>
+   <translation>{family} ({n})</translation>
+  </message>
+  <message>
    <source>Mix</source>
    <translation>Mischung</translation>
   </message>
@@ -17814,6 +17889,22 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>Another sample card</source>
    <translation>Noch eine Musterkarte</translation>
+  </message>
+  <message>
+   <source>{left}, plan {needed}</source>
+   <translation>{left}, Plan {needed}</translation>
+  </message>
+  <message>
+   <source>short {amount}</source>
+   <translation>es fehlen {amount}</translation>
+  </message>
+  <message>
+   <source>{short} · {day}</source>
+   <translation>{short} · {day}</translation>
+  </message>
+  <message>
+   <source>opened {year}</source>
+   <translation>geöffnet {year}</translation>
   </message>
   <message>
    <source>under 0.1 ml</source>

@@ -516,9 +516,12 @@ def test_a_leftover_of_a_mix_begins_with_its_parts(opened: Opened) -> None:
     assert (made.ml, made.made) == (3.5, datetime(2031, 3, 6, 19, 30, tzinfo=ZONE))
 
 
-def test_the_find_key_goes_to_the_filter(opened: Opened) -> None:
+@pytest.mark.parametrize("as_list", [False, True])
+def test_the_find_key_goes_to_the_filter(opened: Opened, as_list: bool) -> None:
     view, _ = opened
     view.activateWindow()
-    view.coatings.tree.setFocus()
-    QTest.keySequence(view.coatings.tree, QKeySequence(QKeySequence.StandardKey.Find))
+    view.coatings.as_list.setChecked(as_list)
+    shown = view.coatings.tree if as_list else view.coatings.shelf
+    shown.setFocus()
+    QTest.keySequence(shown, QKeySequence(QKeySequence.StandardKey.Find))
     assert view.coatings.look.hasFocus()
