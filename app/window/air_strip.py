@@ -84,6 +84,7 @@ class AirStrip(QFrame):
         self.change.setMinimumHeight(28)
         self.change.setToolTip(self.tr("Temperature and humidity (F3)"))
         self.change.toggled.connect(self._open)
+        self.change.clicked.connect(self._begin)
         self.undo = QToolButton()
         self.undo.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.undo.setText("↶")
@@ -136,6 +137,10 @@ class AirStrip(QFrame):
     def open_fields(self) -> None:
         """Show the fields, and let the keys go to the temperature; put them away if there."""
         self.change.setChecked(not self.change.isChecked())
+        self._begin()
+
+    def _begin(self) -> None:
+        """Let one type at once where the fields have come."""
         if self.change.isChecked():
             self.panel.temperature.setFocus()
             self.panel.temperature.selectAll()

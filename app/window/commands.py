@@ -9,13 +9,14 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenuBar, QWidget
 
-from app.window import language, words
+from app.window import language
 from app.window.language import Language
 from app.window.message_translation import edit_name
 from app.window.model_acts.acts import ModelActs
 from app.window.pages import lately
 from app.window.palette import Appearance
 from app.window.shell import Shell
+from app.window.workspaces import keys_of_pages
 
 Keys = QKeySequence.StandardKey
 
@@ -33,6 +34,9 @@ class Commands(QObject):
             self.tr("&Import project file…"), files.import_project, "Ctrl+I"
         )
         self.export = self._action(self.tr("&Export project file…"), files.export, "Ctrl+E")
+        self.paper = self._action(
+            self.tr("&Print tonight…"), files.exports.print_tonight, Keys.Print
+        )
         self.quit = self._action(self.tr("&Quit"), window.close, Keys.Quit)
         self.undo = self._action(self.tr("&Undo"), session.undo, Keys.Undo)
         self.redo = self._action(self.tr("&Redo"), session.redo, Keys.Redo)
@@ -81,6 +85,7 @@ class Commands(QObject):
         self.before = self._action(
             self.tr("Page before it"), partial(window.turn_page, -1), "Ctrl+PgUp"
         )
+        self.last = self._action(self.tr("Back to the page before"), window.go_back, "Alt+Left")
         self.rooms = self._rooms()
         self.models = ModelActs(session, parent)
         self.views = self._views()
@@ -107,21 +112,27 @@ class Commands(QObject):
 
     def _rooms(self) -> list[QAction]:
         group = QActionGroup(self)
+        of_pages = keys_of_pages(self._window.workspaces)
         for number, workspace in enumerate(self._window.workspaces):
             keys = f"Ctrl+{number + 1}"
             action = self._action(workspace.title, partial(self._window.show_room, number), keys)
-            titles = [self._window.page(name).plain for name in workspace.every]
-            held = f"\n{words.listed(titles)}" if len(titles) > 1 else ""
-            action.setToolTip(f"{workspace.plain} ({keys}){held}")
+            held = [
+                f"{self._window.page(name).plain} ({of_pages[name]})" for name in workspace.every
+            ]
+            told = f"{workspace.plain} ({keys})"
+            action.setToolTip("\n".join([told, *held[1:]]))
             action.setCheckable(True)
             group.addAction(action)
         return group.actions()
 
     def _views(self) -> list[QAction]:
         group = QActionGroup(self)
+        keys = keys_of_pages(self._window.workspaces)
+        first = {workspace.pages[0] for workspace in self._window.workspaces}
         for number, page in enumerate(self._window.pages):
-            action = self._action(page.title, partial(self._window.show_view, number))
-            action.setToolTip(page.plain)
+            key = None if page.name in first else keys[page.name]  # the room's action has it
+            action = self._action(page.title, partial(self._window.show_view, number), key)
+            action.setToolTip(f"{page.plain} ({keys[page.name]})")
             action.setCheckable(True)
             group.addAction(action)
         return group.actions()
@@ -165,6 +176,7 @@ class Commands(QObject):
         self._window.files.exports.fill(export)
         export.addSeparator()
         export.addAction(self.everything)
+        file.addAction(self.paper)
         file.addSeparator()
         file.addAction(self.copies)
         file.addSeparator()
@@ -181,7 +193,7 @@ class Commands(QObject):
         pages = view.addMenu(self.tr("Pa&ges"))
         pages.addActions(self.views)
         pages.addSeparator()
-        pages.addActions([self.next, self.before])
+        pages.addActions([self.next, self.before, self.last])
         view.addAction(self.inspector)
         view.addSeparator()
         view.addActions(list(self.looks.values()))

@@ -18,11 +18,11 @@ from planner.values.book import Book
 from planner.values.coating import State
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
+from planner.values.refusal import Refused
 
 if TYPE_CHECKING:
     from app.service.film_brake import GoOn, HeldUp
     from planner.evening.gaps import FreeGap, GapOffer
-    from planner.values.refusal import Refused
 
 HOUR = 60
 
@@ -138,6 +138,27 @@ class EveningActs(QObject):
             self._make(finished)
 
         self._ask_first(film_brake.at_end(book, key, now, planned=usual), noted, done=True)
+
+    def done_all(self, keys: list[PassKey]) -> None:
+        """Note a whole load as done, as one edit; over a wet film it asks, one after the other."""
+        from app.service.load_done import load_done  # noqa: PLC0415
+
+        book, picture, now = self._session.book, self._session.picture, self._session.now
+        if book is None or picture is None or not keys:
+            return
+        if len(keys) == 1:
+            self.done(keys[0])
+            return
+        try:
+            found = load_done(book, picture.plan, keys, now)
+        except Refused as refused:
+            self._session.troubled.emit(translated(str(refused)))
+            return
+        edit = found.edit
+        if edit is not None:
+            self._make(lambda _book: edit)
+        if found.held:
+            self.done(found.held[0])  # asks; the others are noted after it
 
     def _planned(self, key: PassKey) -> int | None:
         from app.service import logbook  # noqa: PLC0415

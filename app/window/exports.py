@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QLocale, QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from app.service.bench_sheet_file import Paper, sheet_bytes
@@ -169,6 +169,11 @@ class Exports(QObject):
 
         promise = _Promise("sheet", first_only=tonight)
         self._write_plan(self.tr("Bench sheet"), "bench sheet.pdf", make, promise=promise)
+
+    def print_tonight(self) -> None:
+        """Draw the bench sheet of the evening on the paper that is usual here."""
+        inches = QLocale().measurementSystem() is QLocale.MeasurementSystem.ImperialUSSystem
+        self.sheet(Paper.LETTER if inches else Paper.A4, tonight=True)
 
     def tonight_page(self) -> None:
         """Write the evening as a page for a phone."""

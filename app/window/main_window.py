@@ -31,6 +31,7 @@ from app.window.improving import Improving
 from app.window.inspector import Panel
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
+from app.window.page_turning import PageTurning
 from app.window.pages import Late, Page, lately
 from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
@@ -53,7 +54,6 @@ if TYPE_CHECKING:
     from app.window.tonight_view import TonightView
 
 TICK_MS = 5_000  # how often the clock is looked at
-AT_ONCE = 300  # pieces of work of which every part is read within 100 ms
 LEAST_PAGE = (640, 520)  # as much as most views need: the window hardly grows as they are made
 
 
@@ -75,6 +75,7 @@ class MainWindow(QMainWindow):
         self.files = Files(session, self)
         self.acts = EveningActs(session, self)
         self.commands = Commands(self, self)
+        self.turning = PageTurning(self, self.frame, self.views, self.commands, self._blank)
         self.strip = AirStrip(session, self.commands.undo)
         self.air = self.strip.panel
         self.projects = ProjectPanel(session)
@@ -98,10 +99,7 @@ class MainWindow(QMainWindow):
         self._make_foot()
         self.commands.fill(self.menuBar())
         self._connect()
-        self.shown_view = 0
-        self._turning = False
         self._at_once = False
-        self._stale: set[str] = set()
         self._now = session.now
         self.look = Appearance(str(settings.value("look", Appearance.SYSTEM.value)))
         self.set_look(self.look)
@@ -155,12 +153,12 @@ class MainWindow(QMainWindow):
         session.opened.connect(self._opened)
         session.edited.connect(self._refresh)
         session.pictured.connect(self.show_change)
-        session.prepared.connect(self._choose_page)
+        session.prepared.connect(self.turning.choose)
         session.planning.connect(self._planning)
         self.improving.changed.connect(self._improved)
         self.chance.changed.connect(self.tell_how_sure)
         self.frame.page_wanted.connect(self.show_page)
-        self.frame.desk.shown_changed.connect(self._inspector_turned)
+        self.frame.desk.shown_changed.connect(self.turning.inspector_turned)
         session.troubled.connect(self._troubled)
         session.foreseen.connect(self.views.notifier.get)  # from then on it looks by itself
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
@@ -209,44 +207,30 @@ class MainWindow(QMainWindow):
         """Return the view of a page by its name."""
         return self.page(name).view
 
+    @property
+    def shown_view(self) -> int:
+        """The place among `pages` of the one that was gone to."""
+        return self.turning.shown
+
     def show_page(self, name: str) -> None:
         """Go to the view of this name."""
-        self.show_view([page.name for page in self.pages].index(name))
+        self.turning.go_to_name(name)
 
     def show_view(self, number: int) -> None:
         """Go to a view, in its room; one that lies in the inspector opens that."""
-        page, laid = self.pages[number], self.stack.layout()
-        assert laid is not None
-        laid.setEnabled(False)  # the page that goes is not laid out for the room of the next
-        try:
-            self._go_to(number)
-            self.session.show_first(page.prepare)
-            self._choose_page()
-        finally:
-            laid.setEnabled(True)
-        self.frame.desk.settle()
-        laid.setGeometry(self.stack.contentsRect())
-        shown = self.stack.currentWidget()  # where nothing is planned, the first questions
-        if self.frame.beside() == page.name:
-            page.widget.setFocus()
-        elif shown is not None:
-            shown.setFocus()
-
-    def _go_to(self, number: int) -> None:
-        self.shown_view = number
-        self.commands.views[number].setChecked(True)
-        self._turning = True
-        self.frame.show_page(self.pages[number].name)
-        self._turning = False
-        self.commands.rooms[self.workspaces.index(self.frame.workspace)].setChecked(True)
+        self.turning.go_to(number)
 
     def show_room(self, number: int) -> None:
-        """Go to a room, to the page that was in front there; to its next one where it is shown."""
-        self.show_page(self.frame.in_room(number))
+        """Go to a room, to its first page; to its next one where it is shown."""
+        self.turning.go_to_room(number)
 
     def turn_page(self, by: int) -> None:
         """Go to another page of the room on screen."""
-        self.show_page(self.frame.next_to(self.pages[self.shown_view].name, by))
+        self.turning.turn(by)
+
+    def go_back(self) -> None:
+        """Go back to the page that was in front before."""
+        self.turning.back()
 
     def toggle_inspector(self) -> None:
         """Fold the inspector of the room away, or bring it back."""
@@ -272,18 +256,6 @@ class MainWindow(QMainWindow):
         if self.session.book is not None:
             today = moment_of(self.session.now, self.session.zone).date()
             lately("bench_time.dialogs:ExtraDialog")(self.session, None, today, self).open()
-
-    def _inspector_turned(self) -> None:
-        """Show what has come to the front in the inspector; where it was folded, the page is."""
-        if self._turning:
-            return
-        beside = self.frame.beside()
-        name = beside or self.frame.main_page(self.pages[self.shown_view].name)
-        self.shown_view = [page.name for page in self.pages].index(name)
-        self.commands.views[self.shown_view].setChecked(True)
-        if beside:
-            self.session.show_first(self.page(beside).prepare)
-        self._choose_page()
 
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""
@@ -312,7 +284,7 @@ class MainWindow(QMainWindow):
 
     def show_change(self, change: PlanChange) -> None:
         """Show what moved; the views follow when the one on screen has been read."""
-        self._stale = {page.name for page in self.pages}
+        self.turning.stale = {page.name for page in self.pages}
         self.projects.show_book(change.new)
         self.moved.show_change(change)
         self.strip.show_book()
@@ -436,71 +408,14 @@ class MainWindow(QMainWindow):
         self.bench_air.show_book()
         self.evenings.show_book()
         self.projects.show_book(self.session.picture)
-        self._choose_page()
-
-    def _choose_page(self) -> None:
-        book = self.session.book
-        self._enable(on=book is not None)
-        if book is None:
-            self._bring(self.views.no_book.made or self._blank)
-            return
-        page = self.page(self.frame.main_page(self.pages[self.shown_view].name))
-        active = any(project.active for project in book.projects)
-        unread = self._unread(page)
-        if unread:
-            self.session.read()  # `prepared` leads back here
-        if page.without_plan and not (unread and page.book_with_plan):
-            page.view.show_book()
-        if not active and not page.without_plan:
-            self.empty.show_aside(all_set_aside=bool(book.projects))
-            self._bring(self.empty)
-        else:
-            if not unread:
-                self._refresh_view(page)
-            self._bring(page.widget)
-        beside = self.frame.beside()
-        if beside:
-            self._show_beside(self.page(beside))
-
-    def _show_beside(self, page: Page) -> None:
-        """Show the newest in the page that lies in the inspector."""
-        if self._unread(page):
-            self.session.read()
-            return
-        if page.without_plan:
-            page.view.show_book()
-        self._refresh_view(page)
+        self._enable(on=self.session.book is not None)
+        self.turning.choose()
 
     def _enable(self, *, on: bool) -> None:
         """Let fields be changed only while there is a book."""
         for fields in (self.air, self.bench_air, self.evenings):
             fields.setEnabled(on)
         self.strip.show_book()
-
-    def _bring(self, widget: QWidget) -> None:
-        """Show a page; the first one takes the keys from the blank that stood for it."""
-        blank = self.focusWidget() in (None, self._blank)
-        if widget is not self.stack.currentWidget():
-            self.frame.desk.settle()
-            widget.setGeometry(self.stack.contentsRect())  # so that it is laid out once
-        self.stack.setCurrentWidget(widget)
-        if blank:
-            widget.setFocus()
-
-    def _unread(self, page: Page) -> bool:
-        """Tell whether a page has to wait until what it shows of a great plan has been read."""
-        picture = self.session.picture
-        if picture is None or page.prepare is None or page.name not in self._stale:
-            return False
-        great = len(picture.plan.placements) > AT_ONCE
-        return great and not picture.has(page.prepare)
-
-    def _refresh_view(self, page: Page) -> None:
-        """Show the newest plan in a view on screen; the others wait until they are."""
-        picture = self.session.picture
-        if picture is not None and page.name in self._stale:
-            self._stale.discard(page.name)
-            page.view.show_picture(picture)
 
     def _improved(self) -> None:
         """Say what is known of the plan, and whether a better one is offered."""

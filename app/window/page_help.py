@@ -132,7 +132,9 @@ def general_keys() -> Keys:
     return [
         ("F1, Shift+F1", tr("what this page is for; every key")),
         ("Ctrl+1 … Ctrl+5", tr("go to a room; once more, to its next page")),
+        ("Ctrl+Shift+1 … Ctrl+Shift+9", tr("straight to the page that View, Pages names with it")),
         (tr("Ctrl+Page Down, Ctrl+Page Up"), tr("the next page of the room, the one before")),
+        (tr("Alt+Left"), tr("back to the page where one was before")),
         ("F3", tr("change the air: temperature and humidity")),
         ("F4", tr("fold the inspector away, or bring it back")),
         ("Ctrl+Shift+O, Ctrl+Shift+H", tr("days off; bench time beside the usual")),
@@ -150,6 +152,7 @@ def general_keys() -> Keys:
         ("Ctrl+Shift+R, Ctrl+Shift+F", tr("change the order of models; how far they are")),
         ("Ctrl+Shift+P", tr("dates and priorities of the models")),
         ("F8", tr("the next finding, which Enter mends")),
+        ("Ctrl+P", tr("print tonight's sheet")),
         ("Ctrl+I, Ctrl+E", tr("import, export a project file")),
         ("Tab", tr("go to the next control")),
         (tr("Space"), tr("tick off a place; press a button")),

@@ -12,7 +12,7 @@ from app.window.air_panel import AirPanel
 from app.window.evenings_panel import EveningsPanel
 from app.window.inspector import Desk, Inspector, Panel, leaves
 from app.window.pages import Page
-from app.window.workspaces import Workspace
+from app.window.workspaces import Workspace, keys_of_pages
 
 
 class RoomFrame(QWidget):
@@ -36,6 +36,7 @@ class RoomFrame(QWidget):
         super().__init__()
         self._workspaces = workspaces
         self._pages = {page.name: page for page in pages}
+        self._keys = keys_of_pages(workspaces)
         self._last: dict[str, str] = {}
         self._panels: dict[str, list[Panel]] = {}
         self.workspace = workspaces[0]
@@ -70,10 +71,15 @@ class RoomFrame(QWidget):
         return self._last.get(room.name, room.pages[0]) if page in room.beside else page
 
     def in_room(self, number: int) -> str:
-        """Return the page to go to in a room: the last one there, or the next if it is shown."""
+        """Return the page to go to in a room: its first one, or the next if it is shown.
+
+        That a key always leads to the same place is worth more than that it leads
+        to where one was; one key leads back there.
+        """
         room = self._workspaces[number]
-        last = self._last.get(room.name, room.pages[0])
-        return self.next_to(last, 1) if room is self.workspace else last
+        if room is not self.workspace:
+            return room.pages[0]
+        return self.next_to(self._last.get(room.name, room.pages[0]), 1)
 
     def next_to(self, page: str, by: int) -> str:
         """Return the page before or after one in its room, round and round."""
@@ -95,8 +101,9 @@ class RoomFrame(QWidget):
         self.switch.blockSignals(True)
         while self.switch.count():
             self.switch.removeTab(0)
-        for title in titles:
+        for each, title in zip(room.pages, titles, strict=True):
             self.switch.addTab(title)
+            self.switch.setTabToolTip(self.switch.count() - 1, f"{title} ({self._keys[each]})")
         self.switch.setCurrentIndex(room.pages.index(main))
         self.switch.blockSignals(False)
         self.switch.setVisible(len(titles) > 1)

@@ -30,8 +30,11 @@ class Shell(Protocol):
     acts: EveningActs
     improving: Improving
     splitter: QSplitter
-    shown_view: int
     workspaces: tuple[Workspace, ...]
+
+    @property
+    def shown_view(self) -> int:
+        """The place among `pages` of the one that was gone to."""
 
     @property
     def pages(self) -> tuple[Page, ...]:
@@ -51,10 +54,13 @@ class Shell(Protocol):
         """Bring the page of this place among `pages` to the front."""
 
     def show_room(self, number: int) -> None:
-        """Go to a room, to the page that was in front there; to its next one where it is shown."""
+        """Go to a room, to its first page; to its next one where it is shown."""
 
     def turn_page(self, by: int) -> None:
         """Go to another page of the room on screen."""
+
+    def go_back(self) -> None:
+        """Go back to the page that was in front before."""
 
     def toggle_inspector(self) -> None:
         """Fold the inspector of the room away, or bring it back."""

@@ -18,6 +18,8 @@ from app.window.labels import text
 from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
+from app.window.tab_order import bring_into_sight
+from app.window.tonight_cards.arrow_keys import next_place, table_beyond
 from app.window.tonight_cards.card import CardFrame, CardNotes
 from app.window.tonight_cards.headline import Headline
 from app.window.tonight_cards.places_model import Progress
@@ -51,8 +53,10 @@ class TonightView(QWidget):
     -------
     ticked(list[tuple[PassKey, str]], bool)
         Places were ticked off, or not after all.
-    done(PassKey), taken_back(PassKey)
-        Work was done; it was not begun or done after all.
+    done(PassKey), load_done(list[PassKey]), taken_back(PassKey)
+        Work was done, all of a card; it was not begun or done after all.
+    put_off(list[PassKey], int)
+        Work is wanted no earlier than at a minute.
     put_off(list[PassKey], int)
         Work is wanted no earlier than at a minute.
     bench_wanted()
@@ -61,6 +65,7 @@ class TonightView(QWidget):
 
     ticked = Signal(list, bool)
     done = Signal(object)
+    load_done = Signal(list)
     taken_back = Signal(object)
     put_off = Signal(list, object)
     bench_wanted = Signal()
@@ -163,12 +168,14 @@ class TonightView(QWidget):
         picture = self._picture
         if picture is None:
             return
-        self._bare = False
+        first, self._bare = self._bare, False
         self._put_soon.stop()
         focused = self._focused()
         self._sheet.show_lines(self._lines(picture))
         self._lay_out()
         self._give_back(focused)
+        if first and self._sheet_area.hasFocus():
+            self.setFocus()
         if self.isVisible():
             self._aside_soon.start()
         else:
@@ -203,13 +210,24 @@ class TonightView(QWidget):
         return None
 
     def _give_back(self, spot: tuple[PassKey, int] | None) -> None:
+        ahead = next_place(self.cards)
+        self.setFocusProxy(ahead or self._sheet_area)
         found = self.spot(spot[0]) if spot is not None else None
         if spot is None or found is None:
             return
         table, row = found
-        if not table.hasFocus():
+        if not table.isVisible():
+            self.setFocus()  # what is done has folded: on to what is next
+        elif not table.hasFocus():
             table.setCurrentIndex(table.places.index(row, min(spot[1], table.places.all_column)))
             table.setFocus()
+
+    def _go_beyond(self, table: PlacesTable, by: int) -> None:
+        """Let the keys go on from one table to the next."""
+        other = table_beyond(self.cards, table, by)
+        if other is not None:
+            other.setFocus(Qt.FocusReason.TabFocusReason)
+            bring_into_sight(other)
 
     def _lines(self, picture: PlanSnapshot) -> list[QWidget]:
         """Return what stands on the sheet; what is known from before is shown again."""
@@ -274,6 +292,8 @@ class TonightView(QWidget):
             frame = CardFrame(self._colours)
             frame.ticked.connect(self.ticked)
             frame.done.connect(self.done)
+            frame.load_done.connect(self.load_done)
+            frame.beyond.connect(self._go_beyond)
             frame.taken_back.connect(self.taken_back)
             frame.put_off.connect(self.put_off)
         self._kept[said] = frame

@@ -99,6 +99,7 @@ class Views:
         tonight.ticked.connect(window.acts.tick_all)
         tonight.done.connect(window.acts.done)
         tonight.put_off.connect(window.acts.put_off)
+        tonight.load_done.connect(window.acts.done_all)
         window.acts.held_up.connect(tonight.show_ticks)
         tonight.taken_back.connect(window.take_back)
         tonight.bench_wanted.connect(window.go_to_bench)

@@ -29,6 +29,11 @@ class Workspace:
         return self.title.replace("&", "")
 
     @property
+    def behind(self) -> tuple[str, ...]:
+        """Every page of it but the first, to which the room's own key leads."""
+        return self.every[1:]
+
+    @property
     def every(self) -> tuple[str, ...]:
         """Every page of it, those of the inspector last."""
         return (*self.pages, *self.beside)
@@ -43,3 +48,11 @@ def make_workspaces() -> tuple[Workspace, ...]:
         Workspace("paints", tr("Pai&nts"), ("stock", "shopping", "room")),
         Workspace("bench", tr("&Bench"), ("bench time", "gear")),
     )
+
+
+def keys_of_pages(workspaces: tuple[Workspace, ...]) -> dict[str, str]:
+    """Return the key of every page from wherever one is: its room's, or Ctrl+Shift and a digit."""
+    keys = {room.pages[0]: f"Ctrl+{at}" for at, room in enumerate(workspaces, start=1)}
+    behind = [name for room in workspaces for name in room.behind]
+    keys |= {name: f"Ctrl+Shift+{at}" for at, name in enumerate(behind, start=1) if at < 10}
+    return keys

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QMenu,
+    QPushButton,
     QSizePolicy,
     QToolButton,
     QVBoxLayout,
@@ -86,10 +87,16 @@ class CardFrame(QFrame):
         As of its tables.
     put_off(list[PassKey], int)
         What is not begun of it is wanted no earlier than at a minute.
+    load_done(list[PassKey])
+        All of its work that was not done yet was done.
+    beyond(PlacesTable, int)
+        As of its tables.
     """
 
     ticked = Signal(list, bool)
     done = Signal(object)
+    load_done = Signal(list)
+    beyond = Signal(object, int)
     taken_back = Signal(object)
     put_off = Signal(list, object)
 
@@ -110,6 +117,7 @@ class CardFrame(QFrame):
         self.times = text("", bold=True, wrap=False)
         self.about = text("", colour=colours.soft, size=0.95)
         self.count = text("", colour=colours.soft, size=0.95, wrap=False)
+        self.whole = self._whole_button()
         self.fold = self._quiet_button()
         self.fold.clicked.connect(self._turn_fold)
         self.later = self._quiet_button()
@@ -133,6 +141,33 @@ class CardFrame(QFrame):
         self._notes = QVBoxLayout()
         self._lay_out()
 
+    def _whole_button(self) -> QPushButton:
+        """Return what notes the whole card as done, by its key from any of its places as well."""
+        button = QPushButton(self.tr("All done"))
+        button.setToolTip(self.tr("Note all of this card as done now (Ctrl+Enter)"))
+        button.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        button.clicked.connect(self._note_all)
+        for keys in ("Ctrl+Return", "Ctrl+Enter"):
+            key = QShortcut(QKeySequence(keys), self)
+            key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            key.activated.connect(self._note_all)
+        return button
+
+    def _note_all(self) -> None:
+        if self.card is not None and not self.over:
+            self._note(list(self.card.rows))
+
+    def _note(self, rows: list[WorkRow]) -> None:
+        """Note rows as done; before their evening runs, every place of them is ticked."""
+        if self._progress is None:
+            return
+        ready = self._progress.ready(rows)
+        spots = [] if ready else self._progress.open_spots(rows)
+        if ready:
+            self.load_done.emit(ready)
+        elif spots:
+            self.ticked.emit(spots, True)
+
     def _quiet_button(self) -> QToolButton:
         button = QToolButton()
         button.setAutoRaise(True)
@@ -153,8 +188,10 @@ class CardFrame(QFrame):
         names = QVBoxLayout()
         names.setSpacing(1)
         first = QHBoxLayout()
+        first.setSpacing(10)
         first.addWidget(self.heading, 1)
         first.addWidget(self.times)
+        first.addWidget(self.whole)
         first.addWidget(self.fold)
         names.addLayout(first)
         second = QHBoxLayout()
@@ -271,6 +308,7 @@ class CardFrame(QFrame):
         model = PlacesModel(block, progress, self)
         model.ticked.connect(self.ticked)
         model.done.connect(self.done)
+        model.load_done.connect(self._note)
         model.taken_back.connect(self.taken_back)
         table = PlacesTable(model, self.colours, self)
         models = words.listed(list(dict.fromkeys(row.key.model for row in block.rows)))
@@ -279,6 +317,7 @@ class CardFrame(QFrame):
                 work=card_words.work_of(block.rows), models=models
             )
         )
+        table.beyond.connect(self.beyond)
         self.tables.append(table)
         holder = QWidget()
         column = QVBoxLayout(holder)
@@ -340,6 +379,8 @@ class CardFrame(QFrame):
         over = self.over
         shown = not over or self._unfolded
         self.fold.setVisible(over)
+        self.whole.setVisible(not over)
+        self.whole.setAccessibleName(self.tr("All done: {work}").format(work=self.heading.text()))
         self.fold.setText("▾" if shown else "▸")
         told = self.tr("Fold this card") if shown else self.tr("Show this card")
         self.fold.setToolTip(told)

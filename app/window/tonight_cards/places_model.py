@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 from typing import Any
@@ -78,6 +78,24 @@ class Progress:
         """Tell whether a row was begun and is not done."""
         return not self.over(row) and row.key in self.entries
 
+    def can_be_done(self, row: WorkRow) -> bool:
+        """Tell whether a row can be noted as done."""
+        return not self.over(row) and (self.loggable(row) or self.begun(row))
+
+    def ready(self, rows: Iterable[WorkRow]) -> list[PassKey]:
+        """Return the passes of rows that can be noted as done."""
+        return list(dict.fromkeys(row.key for row in rows if self.can_be_done(row)))
+
+    def open_spots(self, rows: Iterable[WorkRow]) -> list[tuple[PassKey, str]]:
+        """Return the places of rows that are not done yet."""
+        return [
+            (row.key, place)
+            for row in rows
+            if not self.over(row)
+            for place in row.places
+            if place not in self.ticked(row)
+        ]
+
     def ticked(self, row: WorkRow) -> frozenset[str]:
         """Return the places of a row that are done."""
         if self.over(row):
@@ -95,10 +113,13 @@ class PlacesModel(QAbstractTableModel):
         Places were ticked off, or not after all.
     done(PassKey), taken_back(PassKey)
         A whole row was done; it was not begun or done after all.
+    load_done(list[WorkRow])
+        All of the rows were done.
     """
 
     ticked = Signal(list, bool)
     done = Signal(object)
+    load_done = Signal(list)
     taken_back = Signal(object)
 
     def __init__(self, block: PlacesBlock, progress: Progress, parent: QObject) -> None:
@@ -155,8 +176,7 @@ class PlacesModel(QAbstractTableModel):
 
     def can_be_done(self, row: WorkRow) -> bool:
         """Tell whether a row can be noted as done."""
-        progress = self._progress
-        return not progress.over(row) and (progress.loggable(row) or progress.begun(row))
+        return self._progress.can_be_done(row)
 
     def cell(self, index: Index) -> Cell:
         """Return how a place stands, or a whole row."""
@@ -294,7 +314,7 @@ class PlacesModel(QAbstractTableModel):
 
     def _column_head(self, section: int, role: int) -> Any:
         if section == self.all_column:
-            head, tip = self.tr("all"), self.tr("The whole row")
+            head, tip = self.tr("all"), self.tr("Click to note every row as done")
         else:
             part, _, spot = self._block.columns[section].partition("/")
             head = f"{part}\n{in_two_lines(spot)}" if spot else part
@@ -343,10 +363,11 @@ class PlacesModel(QAbstractTableModel):
             self._ask([(row.key, place)], on=on)
 
     def turn_column(self, column: int) -> None:
-        """Tick a place on every model, or take that back where all have it."""
-        cells = [self.index(number, column) for number in range(self.rowCount())]
+        """Tick a place on every model, or take that back where all have it; the last notes all."""
         if column == self.all_column:
+            self.load_done.emit(list(self._block.rows))
             return
+        cells = [self.index(number, column) for number in range(self.rowCount())]
         self.tick(cells, on=bool(self._open_spots(cells, on=True)))
 
     def take_back(self, index: Index) -> None:

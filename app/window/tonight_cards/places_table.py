@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     QRectF,
     QSize,
     Qt,
+    Signal,
 )
 from PySide6.QtGui import (
     QAction,
@@ -135,7 +136,15 @@ class RowHeads(QHeaderView):
 
 
 class PlacesTable(QTableView):
-    """One block of places; as large as what it shows, it never scrolls."""
+    """One block of places; as large as what it shows, it never scrolls.
+
+    Signals
+    -------
+    beyond(PlacesTable, int)
+        The keys go on to the table above (-1) or below (1).
+    """
+
+    beyond = Signal(object, int)
 
     def __init__(self, model: PlacesModel, colours: Colours, parent: QWidget) -> None:
         super().__init__(parent)
@@ -257,8 +266,16 @@ class PlacesTable(QTableView):
         self._squeeze()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Tick by Space, note a whole row by Enter; arrow keys move."""
+        """Tick by Space, note a whole row by Enter; arrow keys move, and on to the next table."""
         index = self.currentIndex()
+        if event.key() in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
+            event.ignore()  # the sheet around it scrolls
+            return
+        ends = {Qt.Key.Key_Up.value: 0, Qt.Key.Key_Down.value: self._places.rowCount() - 1}
+        if index.isValid() and ends.get(event.key()) == index.row():
+            self.beyond.emit(self, 1 if event.key() == Qt.Key.Key_Down else -1)
+            event.accept()
+            return
         if event.key() == Qt.Key.Key_Space and index.isValid():
             self._places.turn(index)
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and index.isValid():

@@ -926,6 +926,18 @@ Quelle: {source}</translation>
    <source>{time} {model}: {why}</source>
    <translation>{time} {model}: {why}</translation>
   </message>
+  <message>
+   <source>All done</source>
+   <translation>Alles fertig</translation>
+  </message>
+  <message>
+   <source>Note all of this card as done now (Ctrl+Enter)</source>
+   <translation>Alles auf dieser Karte jetzt als fertig eintragen (Strg+Enter)</translation>
+  </message>
+  <message>
+   <source>All done: {work}</source>
+   <translation>Alles fertig: {work}</translation>
+  </message>
  </context>
  <context>
   <name>ChancePanel</name>
@@ -1577,6 +1589,14 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>&amp;Print tonight…</source>
+   <translation>Heute Abend &amp;drucken…</translation>
+  </message>
+  <message>
+   <source>Back to the page before</source>
+   <translation>Zurück zur Seite davor</translation>
   </message>
  </context>
  <context>
@@ -4227,6 +4247,10 @@ in {length}</translation>
   <message>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
+  </message>
+  <message>
+   <source>Click to note every row as done</source>
+   <translation>Klick trägt jede Zeile als fertig ein</translation>
   </message>
  </context>
  <context>
@@ -14433,6 +14457,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>done: {n} at once</source>
+   <translation>fertig: {n} auf einmal</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -18237,6 +18265,22 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>straight to the page that View, Pages names with it</source>
+   <translation>gerade zu der Seite, neben der die Taste in Ansicht, Seiten steht</translation>
+  </message>
+  <message>
+   <source>Alt+Left</source>
+   <translation>Alt+Links</translation>
+  </message>
+  <message>
+   <source>back to the page where one was before</source>
+   <translation>zurück zu der Seite, auf der man vorher war</translation>
+  </message>
+  <message>
+   <source>print tonight's sheet</source>
+   <translation>das Blatt für heute Abend drucken</translation>
   </message>
  </context>
 </TS>

@@ -9,7 +9,7 @@ import pytest
 from window_steps import MakeWindow
 
 from app.service.plan_changes import PlanMove
-from app.window import main_window, plan_changes_panel
+from app.window import page_turning, plan_changes_panel
 from app.window.main_window import MainWindow
 from app.window.plan_changes_panel import MovedPanel
 from app.window.plan_snapshot import PlanChange, PlanSnapshot, SnapshotPart
@@ -30,7 +30,7 @@ def _take(qtbot, window: MainWindow) -> PlanSnapshot:
     taken = window.session.picture
     assert taken is not None
     name = window.pages[window.shown_view].name
-    qtbot.waitUntil(lambda: name not in window._stale and taken.has(SnapshotPart.MOMENTS))
+    qtbot.waitUntil(lambda: name not in window.turning.stale and taken.has(SnapshotPart.MOMENTS))
     return taken
 
 
@@ -85,14 +85,14 @@ def test_a_plan_keeps_what_was_read_off_its_book(
 def test_a_page_waits_until_a_great_plan_has_been_read(
     qtbot, make_window: MakeWindow, lamplighter: tuple[Book, int], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(main_window, "AT_ONCE", 0)  # so that this plan is a great one
+    monkeypatch.setattr(page_turning, "AT_ONCE", 0)  # so that this plan is a great one
     window = make_window(*lamplighter)
     window.show_page("build")
     picture = window.session.picture
     assert picture is not None
     assert not picture.has(SnapshotPart.BUILD)
     assert window.stack.currentWidget() is window.view("build")
-    qtbot.waitUntil(lambda: "build" not in window._stale)
+    qtbot.waitUntil(lambda: "build" not in window.turning.stale)
     assert picture.has(SnapshotPart.BUILD)
 
 
