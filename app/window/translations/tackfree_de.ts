@@ -885,6 +885,14 @@
    <translation>Warum hier?</translation>
   </message>
   <message>
+   <source>All done</source>
+   <translation>Alles fertig</translation>
+  </message>
+  <message>
+   <source>Note all of this card as done now (Ctrl+Enter)</source>
+   <translation>Alles auf dieser Karte jetzt als fertig eintragen (Strg+Enter)</translation>
+  </message>
+  <message>
    <source>{start} – {end}</source>
    <translation>{start} – {end}</translation>
   </message>
@@ -907,6 +915,10 @@ Source: {source}</source>
 Quelle: {source}</translation>
   </message>
   <message>
+   <source>All done: {work}</source>
+   <translation>Alles fertig: {work}</translation>
+  </message>
+  <message>
    <source>Fold this card</source>
    <translation>Diese Karte einklappen</translation>
   </message>
@@ -925,18 +937,6 @@ Quelle: {source}</translation>
   <message>
    <source>{time} {model}: {why}</source>
    <translation>{time} {model}: {why}</translation>
-  </message>
-  <message>
-   <source>All done</source>
-   <translation>Alles fertig</translation>
-  </message>
-  <message>
-   <source>Note all of this card as done now (Ctrl+Enter)</source>
-   <translation>Alles auf dieser Karte jetzt als fertig eintragen (Strg+Enter)</translation>
-  </message>
-  <message>
-   <source>All done: {work}</source>
-   <translation>Alles fertig: {work}</translation>
   </message>
  </context>
  <context>
@@ -1431,6 +1431,10 @@ Quelle: {source}</translation>
    <translation>Projektdatei &amp;exportieren …</translation>
   </message>
   <message>
+   <source>&amp;Print tonight…</source>
+   <translation>Heute Abend &amp;drucken…</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -1531,6 +1535,10 @@ Quelle: {source}</translation>
    <translation>Seite davor</translation>
   </message>
   <message>
+   <source>Back to the page before</source>
+   <translation>Zurück zur Seite davor</translation>
+  </message>
+  <message>
    <source>&amp;Follow the system</source>
    <translation>Dem S&amp;ystem folgen</translation>
   </message>
@@ -1589,14 +1597,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Print tonight…</source>
-   <translation>Heute Abend &amp;drucken…</translation>
-  </message>
-  <message>
-   <source>Back to the page before</source>
-   <translation>Zurück zur Seite davor</translation>
   </message>
  </context>
  <context>
@@ -4241,16 +4241,12 @@ in {length}</translation>
    <translation>alle</translation>
   </message>
   <message>
-   <source>The whole row</source>
-   <translation>Die ganze Zeile</translation>
+   <source>Click to note every row as done</source>
+   <translation>Klick trägt jede Zeile als fertig ein</translation>
   </message>
   <message>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
-  </message>
-  <message>
-   <source>Click to note every row as done</source>
-   <translation>Klick trägt jede Zeile als fertig ein</translation>
   </message>
  </context>
  <context>
@@ -12594,6 +12590,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>die Suche nach besseren Plänen brach ab: {why}; der Plan bleibt</translation>
   </message>
   <message>
+   <source>done: {n} at once</source>
+   <translation>fertig: {n} auf einmal</translation>
+  </message>
+  <message>
    <source>is {coat}, but coat {before} of "{step}" is not begun; log that first</source>
    <translation>ist {coat}, aber Schicht {before} von „{step}“ ist nicht begonnen; zuerst diese eintragen</translation>
   </message>
@@ -14456,10 +14456,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>done: {n} at once</source>
-   <translation>fertig: {n} auf einmal</translation>
   </message>
  </context>
  <context>
@@ -17115,12 +17111,24 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>zu einem Raum; noch einmal: zu dessen nächster Seite</translation>
   </message>
   <message>
+   <source>straight to the page that View, Pages names with it</source>
+   <translation>gerade zu der Seite, neben der die Taste in Ansicht, Seiten steht</translation>
+  </message>
+  <message>
    <source>Ctrl+Page Down, Ctrl+Page Up</source>
    <translation>Strg+Bild ab, Strg+Bild auf</translation>
   </message>
   <message>
    <source>the next page of the room, the one before</source>
    <translation>die nächste Seite des Raums, die davor</translation>
+  </message>
+  <message>
+   <source>Alt+Left</source>
+   <translation>Alt+Links</translation>
+  </message>
+  <message>
+   <source>back to the page where one was before</source>
+   <translation>zurück zu der Seite, auf der man vorher war</translation>
   </message>
   <message>
    <source>change the air: temperature and humidity</source>
@@ -17189,6 +17197,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>the next finding, which Enter mends</source>
    <translation>der nächste Befund, den Eingabe behebt</translation>
+  </message>
+  <message>
+   <source>print tonight's sheet</source>
+   <translation>das Blatt für heute Abend drucken</translation>
   </message>
   <message>
    <source>import, export a project file</source>
@@ -18265,22 +18277,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>straight to the page that View, Pages names with it</source>
-   <translation>gerade zu der Seite, neben der die Taste in Ansicht, Seiten steht</translation>
-  </message>
-  <message>
-   <source>Alt+Left</source>
-   <translation>Alt+Links</translation>
-  </message>
-  <message>
-   <source>back to the page where one was before</source>
-   <translation>zurück zu der Seite, auf der man vorher war</translation>
-  </message>
-  <message>
-   <source>print tonight's sheet</source>
-   <translation>das Blatt für heute Abend drucken</translation>
   </message>
  </context>
 </TS>
