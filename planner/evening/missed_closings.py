@@ -91,9 +91,12 @@ def missed(book: Book, now: int, *, cure: Cure | None = None) -> tuple[Missed, .
             window for window in windows if window.closes < FOREVER and window.closes <= now + takes
         ]
         coming = next((window for window in windows if window not in shut), None)
-        if not shut or (coming is not None and coming.window.opens is None):
+        outlasted = table.shut_before_open(number)
+        if coming is not None and coming.window.opens is None:
             continue
-        closed = shut[-1].closes
+        if not shut and outlasted is None:
+            continue
+        closed = shut[-1].closes if shut else outlasted or now
         known = found.get((gate.after, gate.before))
         if known is not None and known.closed <= closed:
             continue

@@ -133,6 +133,24 @@ class PartialSchedule:
                 found.append(GateOpening(opens, closes, window, aim))
         return tuple(found)
 
+    def shut_before_open(self, number: int) -> int | None:
+        """Return when the last window of a gate closed that can open no more; None if it can.
+
+        Work that took far longer than planned can outlast the windows that
+        count from its start.
+        """
+        problem = self.problem
+        if self.windows(number):
+            return None
+        before, place = problem.ends[number][0], problem.gates[number].place
+        film = self._watched(number, before, place) if place else None
+        shut = [
+            _closes(timed.nominal_closes, self.start[before])
+            for timed in problem.timed(number, film)
+            if _opens(timed.nominal_opens, film, self.end[before]) < FOREVER
+        ]
+        return max(shut, default=None)
+
     def _watched(self, number: int, before: int, place: str) -> Film:
         """Return the film that a gate watches, as buried as it is for its later pass."""
         spot = self._spot(before, place)

@@ -184,13 +184,14 @@ class SerialSchedule:
         for number in activity.gates:
             openings = self.table.windows(number)
             gate = self.problem.gates[number]
-            if not openings or openings[-1].opens >= FOREVER:
+            shut = self.table.shut_before_open(number)
+            if shut is None and (not openings or openings[-1].opens >= FOREVER):
                 return message(
                     "the coat of {step} never gets there in this air: {why}",
                     step=gate.before.step,
                     why=gate.why,
                 )
-            if openings[-1].closes <= self.table.time + activity.pass_.minutes:
+            if shut or openings[-1].closes <= self.table.time + activity.pass_.minutes:
                 self.missed.add(index)
                 return message(
                     "the window after {step} closes before it can be done", step=gate.before.step

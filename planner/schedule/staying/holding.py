@@ -17,6 +17,7 @@ from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import clean, place, put_away
 from planner.schedule.problem import Problem
 from planner.schedule.staying.kept import Cleaning, KeptPiece, KeptPlan
+from planner.values.moment import Interval
 
 LOOKS = 8  # gaps of one stretch are tried for no more passes
 EMPTY_STRETCHES = 60  # left unused one after another before what waits is left to the rules
@@ -133,6 +134,9 @@ class Holding:
         failed: list[int],
     ) -> PartialSchedule:
         """Return a stretch with as much of what was in it as it can hold, in any order."""
+        first = self._put_first(here, stretch, events, failed)
+        if first is not None:
+            return first
         inside = self._could(
             here, [event.activity for event in events if isinstance(event, KeptPiece)]
         )
@@ -148,6 +152,42 @@ class Holding:
         if sound and len(done.placements) >= len(most.placements):
             return done
         return most
+
+    def _put_first(
+        self,
+        here: PartialSchedule,
+        stretch: Stretch,
+        events: list[KeptPiece | Cleaning],
+        failed: list[int],
+    ) -> PartialSchedule | None:
+        """Return a stretch that begins with what its work waits for; None if not all fits then.
+
+        What was put off keeps its place in the order: before the work that needs it.
+        """
+        if stretch.interval.start in self.firm:
+            return None
+        put_off = sorted(self._put_off(here, failed), key=lambda i: self.kept.order.get(i, NEVER))
+        if not put_off:
+            return None
+        start, activities = here.time, self.problem.activities
+        lead = [
+            KeptPiece(start, i, Interval(start, start + activities[i].pass_.minutes), True)
+            for i in put_off
+        ]
+        table, left = self._as_held(here, stretch, [*lead, *events])
+        return None if left or not self._closed(table, stretch) else table
+
+    def _put_off(self, here: PartialSchedule, failed: list[int]) -> set[int]:
+        """Return what passes wait for that should have been done before this stretch."""
+        found: set[int] = set()
+        ask = list(failed)
+        while ask:
+            for index in self.problem.activities[ask.pop()].before:
+                late = self.kept.order.get(index, NEVER) < here.time
+                if late and index not in here.end and index not in found:
+                    found.add(index)
+                    ask.append(index)
+        return found
 
     def _closed(self, table: PartialSchedule, stretch: Stretch) -> bool:
         """Tell whether no closing runs out before the next stretch, but for what has no place."""
@@ -310,10 +350,10 @@ class Holding:
 
 
 def _clean_as_before(table: PartialSchedule, event: Cleaning) -> None:
-    """Empty a cup when it was emptied before, if anything is in it."""
+    """Empty a cup when it was emptied before, or as soon as can be, if anything is in it."""
     cup = table.cups.get(event.airbrush)
-    if cup is not None and cup.coating and table.time <= event.begin:
-        clean(table, event.airbrush, event.begin)
+    if cup is not None and cup.coating:
+        clean(table, event.airbrush, max(table.time, event.begin))
 
 
 def _widest(here: PartialSchedule, done: PartialSchedule, stretch: Stretch) -> int:

@@ -58,7 +58,8 @@ class KeptPlan:
 def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> KeptPlan:
     """Return what of a plan can still stand: passes that are there, not begun, and not past.
 
-    What should have begun in the stretch that runs keeps its turn in it.
+    What should have begun in the stretch that runs keeps its turn in it, and so does a cleaning
+    that work overran.
     """
     leads = _leads(last.bench)
     running = problem.calendar.stretch_at(problem.now)
@@ -83,7 +84,7 @@ def kept_of(problem: Problem, last: Plan, facts: PartialSchedule) -> KeptPlan:
     events += [
         Cleaning(work.interval.start, work.airbrush)
         for work in last.bench
-        if work.kind is BenchKind.CLEAN and work.interval.start >= problem.now
+        if work.kind is BenchKind.CLEAN and work.interval.start >= since
     ]
     events = _together(problem, events)
     events.sort(key=lambda event: (event.begin, isinstance(event, KeptPiece)))

@@ -63,6 +63,16 @@ def test_wiping_that_cannot_end_within_the_hour_is_missed() -> None:
     assert one.remedies == (Remedy.LATE, Remedy.SKIP)
 
 
+def test_a_wash_that_outlasts_its_own_wiping_is_wiped_late() -> None:
+    """Wiping opens 5 min after the wash has ended and closes 60 min after it began."""
+    book, end = washed(minutes=70)
+    (one,) = missed(book, end)
+    assert (one.key, one.closed, one.reopens) == (key("wipe"), end - 70 + 60, None)
+    (why,) = [lost.why for lost in planning.plan(book, end).plan.unplaced if lost.key == one.key]
+    assert "closes before it can be done" in why
+    assert planning.plan(remedied(book, one, Remedy.LATE), end).plan.unplaced == ()
+
+
 def test_what_was_missed_can_be_done_late_or_left_out() -> None:
     book, end = washed()
     (one,) = missed(book, end + 90)

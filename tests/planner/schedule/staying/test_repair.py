@@ -23,8 +23,8 @@ from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.staying.policy import moved_passes, worth
 from planner.schedule.staying.repair import repaired
 from planner.values.book import Book
-from planner.values.moment import Interval, zone_named
-from planner.values.plan import Plan
+from planner.values.moment import Interval, moment_of, zone_named
+from planner.values.plan import BenchKind, BenchWork, Plan
 from planner.values.project import Logged, Pin
 from planner.values.refusal import Refused
 from planner.values.step import Stage, Step
@@ -174,6 +174,47 @@ def test_a_fact_that_took_longer_moves_only_what_it_must() -> None:
     assert all(
         placement.start >= at("18:40") for placement in made.placements if not placement.logged
     )
+
+
+def test_work_that_overran_a_cleaning_cleans_first_and_moves_nothing_to_another_evening() -> None:
+    """The cup may not stand till the next coat; with it cleaned at once, all still fits."""
+    of = demos.read("lone_lamplighter").book
+    now = demos.first_evening(of)
+    last = plan(of, now).plan
+    first = last.placements[0]
+    (cleaned,) = [one for one in last.bench if one.kind is BenchKind.CLEAN][:1]
+    assert cleaned.interval.start == first.end
+    late, zone = first.end + 7, zone_named(of.bench_time.zone)
+    minutes = of.gear.airbrushes[0].clean_minutes
+    done = Logged(
+        model=first.key.model,
+        step=first.key.step,
+        start=moment_of(first.start, zone),
+        end=moment_of(late, zone),
+        airbrush=first.airbrush,
+    )
+    made = again(replace(of, projects=(replace(of.projects[0], log=(done,)),)), last, late)
+    assert moved_passes(calendar_of(of.bench_time), last, made) == 0
+    assert BenchWork(BenchKind.CLEAN, Interval(late, late + minutes), first.airbrush) in made.bench
+
+
+def test_what_was_put_off_comes_before_the_work_that_needs_it() -> None:
+    """Tuesday: b, then c, which waits for b; what waits for neither comes after."""
+    of = book(
+        *(long("a", SPOTS[0], 120), long("b", SPOTS[1], 60)),
+        replace(long("c", SPOTS[2], 60), after=("b",)),
+        long("d", SPOTS[3], 60),
+    )
+    pins = [Pin(model="cart", step=name, on=date(2031, 3, 4)) for name in "cd"]
+    last = plan_book(replace(of, projects=(replace(of.projects[0], pins=tuple(pins)),)), NOW)
+    assert starts(last)["b"] < at("22:00")
+    assert starts(last)["c"] < starts(last)["d"]
+    late = Logged(model="cart", step="a", start=when("18:00"), end=when("21:50"))
+    done = replace(of, projects=(replace(of.projects[0], log=(late,)),))
+    made = again(done, last, at("21:50"))
+    order = sorted((start, name) for name, start in starts(made).items())
+    assert [name for _, name in order] == ["a", "b", "c", "d"]
+    assert order[1][0] == at("1/18:00")
 
 
 def test_a_pin_moves_what_is_pinned_and_no_more() -> None:
