@@ -2,21 +2,24 @@
 
 A pass is one coat (definition 2).  Which places a pass touches, what lies
 below it and which parts are already joined follow from the order of the
-steps alone, never from the schedule (definition 3).
+steps (definition 3), and from what the logbook says was done before its turn
+(definition 22), never from the schedule.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+from planner.logged_order import Coat, Work, order_as_done
 from planner.values.book import Book
 from planner.values.identity_key import Same
 from planner.values.model import Model, Side
 from planner.values.moment import Interval
 from planner.values.plan import PassKey
-from planner.values.project import Project
+from planner.values.project import Logged, Project
 from planner.values.step import Stage, Step, Tool
 
 WHOLE_UNIT = frozenset({Stage.TURN, Stage.JOIN})
@@ -44,6 +47,8 @@ class Pass:
     ----------
     rank
         Position in the model's working order.
+    reordered
+        The order is not as written: something was done before its turn.
     films
         ("part/place", coating or mix) for each film that it lays.
     places
@@ -70,6 +75,7 @@ class Pass:
     key: PassKey
     step: Step
     rank: int
+    reordered: bool
     films: tuple[tuple[str, str], ...]
     places: tuple[str, ...]
     parts: tuple[str, ...]
@@ -97,18 +103,66 @@ def units_of(model: Model) -> dict[str, Unit]:
 
 
 def expand(project: Project, model: Model) -> tuple[Pass, ...]:
-    """Return the model's passes in working order."""
-    return expand_model(project.name, model)
+    """Return the model's passes in working order, as what is noted has left it."""
+    return _expanded(project.name, Same(model), order_left(project, model))
 
 
 def expand_model(project: str, model: Model) -> tuple[Pass, ...]:
-    """Return the passes of a model of the project called ``project``."""
-    return _expanded(project, Same(model))
+    """Return the passes of a model of the project called ``project``, as they are written."""
+    return _expanded(project, Same(model), None)
+
+
+def order_left(project: Project, model: Model) -> tuple[int, ...] | None:
+    """Return the numbers of the written passes in the order that the logbook leaves, if another."""
+    noted = _noted(Same(project.log)).get(model.name) if project.log else None
+    return _order_left(project.name, Same(model), noted) if noted else None
+
+
+def work_of(passes: Sequence[Pass]) -> tuple[Work, ...]:
+    """Return of each pass what its place in the order depends on."""
+    return tuple(
+        Work(
+            pass_.step,
+            pass_.key.coat,
+            frozenset(place for place, _ in pass_.films),
+            frozenset(pass_.places),
+            frozenset(pass_.parts),
+        )
+        for pass_ in passes
+    )
+
+
+def noted_of(project: Project, model: Model) -> frozenset[Coat]:
+    """Return the coats of a model that the logbook knows."""
+    return _noted(Same(project.log)).get(model.name, frozenset())
+
+
+@lru_cache(maxsize=64)
+def _noted(log: Same[tuple[Logged, ...]]) -> dict[str, frozenset[Coat]]:
+    found: dict[str, set[Coat]] = defaultdict(set)
+    for entry in log.value:
+        found[entry.model].add((entry.step, entry.coat))
+    return {model: frozenset(coats) for model, coats in found.items()}
 
 
 @lru_cache(maxsize=1024)
-def _expanded(project: str, model: Same[Model]) -> tuple[Pass, ...]:
-    return tuple(_expand(project, model.value))
+def _order_left(project: str, model: Same[Model], noted: frozenset[Coat]) -> tuple[int, ...] | None:
+    """Find the order; what is turned or joined there may be more than in the written one."""
+    written = _expanded(project, model, None)
+    found = order_as_done(work_of(written), noted)
+    for _ in range(len(model.value.parts)):
+        if found is None:
+            return None
+        now = {pass_.key: pass_ for pass_ in _expanded(project, model, found)}
+        before, found = found, order_as_done(work_of([now.get(p.key, p) for p in written]), noted)
+        if found == before:
+            break
+    return found
+
+
+@lru_cache(maxsize=1024)
+def _expanded(project: str, model: Same[Model], order: tuple[int, ...] | None) -> tuple[Pass, ...]:
+    return tuple(_expand(project, model.value, order))
 
 
 def expand_all(book: Book) -> tuple[Pass, ...]:
@@ -122,44 +176,45 @@ def expand_all(book: Book) -> tuple[Pass, ...]:
     )
 
 
-def _expand(project: str, model: Model) -> Iterator[Pass]:
+def _expand(project: str, model: Model, order: tuple[int, ...] | None) -> Iterator[Pass]:
     units = units_of(model)
-    rank = 0
-    for step in model.steps:
+    coats = [(step, coat) for step in model.steps for coat in range(1, step.coats + 1)]
+    if order is not None:
+        coats = [coats[at] for at in order]
+    last = {step.id: at for at, (step, _) in enumerate(coats)}
+    for rank, (step, coat) in enumerate(coats):
         named = [name for ref in step.references() for name in model.places(ref)]
         parts = tuple(dict.fromkeys(name.partition("/")[0] for name in named))
-        held = tuple(dict.fromkeys(units[part] for part in parts))
-        joined = _joined(model, step, held)
-        for coat in range(1, step.coats + 1):
-            films, places = _coat(model, step, coat)
-            worked = tuple(dict.fromkeys(name.partition("/")[0] for name in places))
-            minutes = step.minutes.of(len(worked), len({coating for _, coating in films}))
-            hands = step.attended(minutes)
-            handled = tuple(dict.fromkeys(units[part] for part in worked))
-            if step.stage in WHOLE_UNIT:
-                places = tuple(
-                    f"{part}/{place.name}"
-                    for unit in handled
-                    for part in unit.parts
-                    for place in model.part(part).places
-                )
-            yield Pass(
-                key=PassKey(project, model.name, step.id, coat),
-                step=step,
-                rank=rank,
-                films=films,
-                places=places,
-                parts=worked,
-                units=handled,
-                unit_after=joined,
-                side=_side(model, step, places),
-                minutes=minutes,
-                hands=hands,
-                alone=minutes - hands,
-                load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
+        joined = _joined(model, step, tuple(dict.fromkeys(units[part] for part in parts)))
+        films, places = _coat(model, step, coat)
+        worked = tuple(dict.fromkeys(name.partition("/")[0] for name in places))
+        minutes = step.minutes.of(len(worked), len({coating for _, coating in films}))
+        hands = step.attended(minutes)
+        handled = tuple(dict.fromkeys(units[part] for part in worked))
+        if step.stage in WHOLE_UNIT:
+            places = tuple(
+                f"{part}/{place.name}"
+                for unit in handled
+                for part in unit.parts
+                for place in model.part(part).places
             )
-            rank += 1
-        if joined:
+        yield Pass(
+            key=PassKey(project, model.name, step.id, coat),
+            step=step,
+            rank=rank,
+            reordered=order is not None,
+            films=films,
+            places=places,
+            parts=worked,
+            units=handled,
+            unit_after=joined,
+            side=_side(model, step, places),
+            minutes=minutes,
+            hands=hands,
+            alone=minutes - hands,
+            load=films[0][1] if step.tool is Tool.AIRBRUSH else "",
+        )
+        if joined and last[step.id] == rank:
             units.update(dict.fromkeys(joined.parts, joined))
 
 

@@ -4,9 +4,9 @@ For what judge and heuristic share (`planner.passes`, `planner.graph.gates`,
 `planner.schedule.drying_locations`), so that neither would notice a fault in it.  Steps are read
 as they are written in the book, and each is held against every earlier one, place by place, by
 the text of the definitions.  Knows brush work, washes, wiping back, masks, recoat windows of a
-label, parts with and without holder, and films that may dry in one of several places; no
-airbrush, joins, turns, pieces, pins or facts.  It shares `planner.cure` alone, which has published
-checks of its own.
+label, parts with and without holder, films that may dry in one of several places, and what is
+noted (definition 22); no airbrush, joins, turns, pieces or pins.  It shares `planner.cure` alone,
+which has published checks of its own.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ WIPE_FROM, WIPE_UNTIL = 5, 60  # definition 6a [min]
 WEEK = 7 * 1440  # definition 21 [min]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Coat:
     """One coat of a step, where the plan has it."""
 
@@ -40,6 +40,7 @@ class Coat:
     start: int
     end: int
     location: str
+    noted: bool = False
 
     @property
     def parts(self) -> set[str]:
@@ -57,10 +58,12 @@ def objections(book: Book, plan: Plan) -> list[str]:
     coats: list[Coat] = []
     for project in book.projects:
         for model in project.models:
-            mine = list(_coats(project.name, model, plan, found))
-            coats += mine
-            for coat in mine:
-                found += _reading(book, cure, mine, coat)
+            noted = {(fact.step, fact.coat) for fact in project.log if fact.model == model.name}
+            mine = list(_coats(project.name, model, plan, noted, found))
+            left = [replace(coat, rank=rank) for rank, coat in enumerate(as_left(mine))]
+            coats += left
+            for coat in left:
+                found += [] if coat.noted else _reading(book, cure, left, coat)
     known = {str(coat) for coat in coats}
     for placed in plan.placements:
         if f"{placed.key.model}/{placed.key.step}#{placed.key.coat}" not in known:
@@ -77,7 +80,9 @@ def _places(model: Model, name: str) -> tuple[str, ...]:
     return tuple(f"{part}/{each.name}" for each in model.part(part).places)
 
 
-def _coats(project: str, model: Model, plan: Plan, found: list[str]) -> Iterator[Coat]:
+def _coats(
+    project: str, model: Model, plan: Plan, noted: set[tuple[str, int]], found: list[str]
+) -> Iterator[Coat]:
     spans = {placed.key: placed for placed in plan.placements}
     rank = 0
     for step in model.steps:
@@ -94,13 +99,16 @@ def _coats(project: str, model: Model, plan: Plan, found: list[str]) -> Iterator
             touched = [place for ref in step.touches for place in _places(model, ref)]
             places = tuple(dict.fromkeys([*films, *touched]))
             key = PassKey(project, model.name, step.id, number)
+            if key not in spans and _passed_over(model, step, number, noted):
+                continue
             if key not in spans:
                 found.append(f"{model.name}/{step.id}#{number} is left out")
                 continue
             placed = spans[key]
             took = sum(piece.minutes for piece in placed.pieces)
             parts = {place.partition("/")[0] for place in places}
-            if took != step.minutes.fixed + step.minutes.per_part * len(parts):
+            fact = (step.id, number) in noted
+            if not fact and took != step.minutes.fixed + step.minutes.per_part * len(parts):
                 found.append(f"{key} takes {took} min")
             where = placed.location or step.dries_in
             if placed.location and placed.location not in (step.dries_in, *step.or_in):
@@ -115,7 +123,96 @@ def _coats(project: str, model: Model, plan: Plan, found: list[str]) -> Iterator
                 placed.start,
                 placed.pieces[-1].end,
                 where,
+                fact,
             )
+
+
+TAKEN_OFF = {Stage.MASK: Stage.UNMASK, Stage.OIL_WASH: Stage.WIPE}
+
+
+def _passed_over(model: Model, step: Step, number: int, noted: set[tuple[str, int]]) -> bool:
+    """Definition 22: tape that is noted as off was on, and a wash that is wiped was laid."""
+
+    def touched(one: Step) -> set[str]:
+        return {place for ref in one.references() for place in _places(model, ref)}
+
+    ends, left = TAKEN_OFF.get(step.stage), touched(step)
+    for other in model.steps[model.steps.index(step) + 1 :]:
+        if other.stage is ends and left & touched(other) and (other.id, 1) in noted:
+            return (step.id, number) not in noted
+        left -= touched(other) if other.stage is step.stage else set()
+    return False
+
+
+def as_left(coats: list[Coat]) -> list[Coat]:
+    """Definition 22: put what is not noted behind what was done over it, until nothing moves."""
+    order = list(coats)
+    moved = True
+    rounds = 0
+    while moved:
+        moved = False
+        rounds += 1
+        assert rounds <= len(coats), "the order as done goes round in a circle"
+        for coat in coats:
+            at = order.index(coat)
+            behind = [
+                spot
+                for spot, other in enumerate(order)
+                if spot > at and not coat.noted and _comes_behind(coat, other, order)
+            ]
+            if behind:
+                order.insert(behind[-1], order.pop(at))
+                moved = True
+    return order
+
+
+def _comes_behind(coat: Coat, other: Coat, order: list[Coat]) -> bool:
+    if other.noted:
+        return coat.rank < other.rank and bool({*coat.places} & {*other.places})
+    out = _kept_out(order)
+    for over in out.get(coat, ()):
+        ends = other.step.stage is TAKEN_OFF[over.step.stage] and other.rank > over.rank
+        if ends and {*other.places} & {*over.places} & {*coat.films}:
+            return True
+    if other in out and _is_for(coat, [over for over in order if over.noted], order):
+        return False
+    return other.rank < coat.rank and _bound(other, coat, order)
+
+
+def _bound(first: Coat, then: Coat, order: list[Coat]) -> bool:
+    """Tell whether a coat must not come before one that is written ahead of it."""
+    same = first.step is then.step or bool({*first.places} & {*then.places})
+    on_one = bool(first.parts & then.parts)
+    taped = first.step.stage is Stage.MASK and bool(then.films) and on_one
+    edge = then.step.stage is Stage.UNMASK and bool(first.films) and on_one
+    masks = [one for one in order if one.step.stage is Stage.MASK and one.rank < first.rank]
+    edge = edge and any({*mask.places} & {*then.places} for mask in masks)
+    return same or taped or edge
+
+
+def _kept_out(order: list[Coat]) -> dict[Coat, list[Coat]]:
+    """Return what was covered, or washed, before its turn, and what waits for that."""
+    out: dict[Coat, list[Coat]] = {}
+    noted = [other for other in order if other.noted and other.step.stage in TAKEN_OFF]
+    for coat in sorted(order, key=lambda one: one.rank):
+        own = [] if coat.noted else [over for over in noted if over.rank > coat.rank]
+        own = [over for over in own if {*over.places} & {*coat.films}]
+        waits = [one for one in out if one.rank < coat.rank and _bound(one, coat, order)]
+        if own or (waits and not coat.noted and not _is_for(coat, noted, order)):
+            out[coat] = own
+    return out
+
+
+def _is_for(coat: Coat, every: list[Coat], order: list[Coat]) -> bool:
+    """Tell whether a coat is what one of ``every`` was put on for, or takes it off."""
+    for over in every:
+        ends = TAKEN_OFF.get(over.step.stage)
+        off = [one for one in order if one.step.stage is ends and one.rank > over.rank]
+        off = [one for one in off if {*one.places} & {*over.places}][:1]
+        under = coat.parts & over.parts if ends is Stage.UNMASK else {*coat.films} & {*over.films}
+        if coat in off or (off and coat.films and under and over.rank < coat.rank < off[0].rank):
+            return True
+    return False
 
 
 def _stack(coats: list[Coat], place: str, before: int) -> list[Coat]:
@@ -208,7 +305,7 @@ def _uncovered(book: Book, cure: Cure, coats: list[Coat], coat: Coat) -> Iterato
         for other in coats:
             if not mask.rank < other.rank < coat.rank or not other.parts & mask.parts:
                 continue
-            if other.films and other.start < mask.end:
+            if other.films and not other.noted and other.start < mask.end:
                 yield f"{other} lies under no mask yet"
             for place in other.films:
                 if set(mask.places) & {place}:

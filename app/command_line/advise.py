@@ -9,7 +9,7 @@ from app.command_line.book_source import (
     add_now,
     add_source,
     book_of,
-    note_of_clock,
+    note_of_log,
     now_of,
 )
 from app.command_line.output import FINE, NOT_SOUND, answer, document, iso, note, progress
@@ -47,7 +47,7 @@ def run(args: argparse.Namespace) -> int:
         planned = planned_for(args, book, now)
         scale = forecasts.scale_of(book, taught(args))
         adviser = advising.Adviser(book, planned, runs=args.runs, scale=scale)
-    note_of_clock(args, book)
+    note_of_log(args, book)
     found = adviser.all(lambda at, of, name: note(f"{at} of {of}: {name}"))
     note("other orders of the same work")
     surer = surer_plans.surer_plans(adviser)

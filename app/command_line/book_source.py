@@ -8,6 +8,7 @@ from pathlib import Path
 from app.command_line.output import note
 from app.service.books import open_book
 from app.service.clock import behind, current_minute, read_moment
+from app.service.overtaken_work import overtaken_lines
 from planner.values.book import Book
 from planner.values.moment import zone_named
 from planner.values.present import present
@@ -79,9 +80,11 @@ def now_of(args: argparse.Namespace, book: Book) -> int:
     return present(book, _clock(args, book))
 
 
-def note_of_clock(args: argparse.Namespace, book: Book) -> None:
-    """Say where the plan begins later than was asked, for the logbook is further."""
+def note_of_log(args: argparse.Namespace, book: Book) -> None:
+    """Say where the plan begins later than was asked, and what the logbook seems to lack."""
     if (line := behind(book, _clock(args, book))) is not None:
+        note(line)
+    for line in overtaken_lines(book):
         note(line)
 
 

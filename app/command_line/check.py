@@ -8,6 +8,7 @@ from app.command_line.book_source import add_json, add_source, book_of
 from app.command_line.output import FINE, NOT_SOUND, answer, document, note
 from app.service import findings, wording
 from app.service.books import open_book
+from app.service.overtaken_work import overtaken_lines
 from planner.values.book import Book
 from storage import photos
 
@@ -33,6 +34,8 @@ def run(args: argparse.Namespace) -> int:
     found = findings.find(book)
     if args.file is None:
         _tell_lost_photos(args, book)
+    for line in overtaken_lines(book):
+        note(line)
     divided = findings.divided(book)
     sound = not any(finding.grave for finding in found)
     if args.json:

@@ -22,6 +22,7 @@ from app.service import bench_events, planning
 from app.service.book_copies import keep_daily
 from app.service.books import open_book
 from app.service.clock import behind, current_minute, read_moment
+from app.service.overtaken_work import overtaken_lines
 from app.service.shown_plans import shown_before
 from planner.bench import calendar_of
 from planner.evening.missed_closings import Remedy
@@ -161,6 +162,8 @@ def run(args: argparse.Namespace) -> int:
         if args.at is None and not bench.read_only:
             bench.plans.keep(replace(plan, digest=digest(after)))
     if (line := behind(after, now)) is not None:
+        note(line)
+    for line in overtaken_lines(after):
         note(line)
     sheet = run_sheet(after, plan, plan.now)
     late = bench_events.missed(after, now)

@@ -10,7 +10,7 @@ from app.command_line.book_source import (
     add_now,
     add_source,
     book_of,
-    note_of_clock,
+    note_of_log,
     now_of,
 )
 from app.command_line.keeping import add_keep, kept_plan, moved_json, offer_line
@@ -85,7 +85,7 @@ def run(args: argparse.Namespace) -> int:
     plan = planned.plan
     if planned.offer is not None:
         note(offer_line(planned, book))
-    note_of_clock(args, book)
+    note_of_log(args, book)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:

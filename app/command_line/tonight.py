@@ -11,7 +11,7 @@ from app.command_line.book_source import (
     add_now,
     add_source,
     book_of,
-    note_of_clock,
+    note_of_log,
     now_of,
 )
 from app.command_line.output import FINE, answer, document, iso, note, progress
@@ -71,7 +71,7 @@ def run(args: argparse.Namespace) -> int:
     zone = zone_named(book.bench_time.zone)
     laid = ReplayedPlan(book, planned.plan, now, planned.calendar, planned.cure)
     free = gaps(laid)
-    note_of_clock(args, book)
+    note_of_log(args, book)
     for flag in planned.verdict.flags:
         note(flag)
     if args.json:

@@ -9,7 +9,7 @@ from typing import Any
 from planner.layers.disputed_choices import Choice, choices
 from planner.layers.findings import find as find_in_layers
 from planner.layers.overcoat_table import LayerVerdict
-from planner.passes import expand
+from planner.passes import expand_model
 from planner.schedule.impossible_passes import blocked
 from planner.values.book import Book
 
@@ -71,7 +71,7 @@ def _blocked(book: Book) -> Iterator[ListedFinding]:
     """Yield the steps that no schedule could place."""
     for at, project in enumerate(book.projects):
         for number, model in enumerate(project.models if project.active else ()):
-            passes = expand(project, model)
+            passes = expand_model(project.name, model)
             steps = [step.id for step in model.steps]
             told = set()
             for key, why in blocked(book, model, passes).items():

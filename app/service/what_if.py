@@ -17,7 +17,6 @@ from app.service.edits import WEEKDAYS, Edit
 from app.service.planning import plan
 from app.service.planning_errors import Stopped
 from planner.bench import calendar_of
-from planner.evening.skipped_steps import SERVANTS
 from planner.layers.findings import find
 from planner.layers.named_mends import Remove
 from planner.schedule.missed_dates import missed_dates
@@ -31,7 +30,7 @@ from planner.values.model import Model
 from planner.values.plan import Plan
 from planner.values.refusal import Refused, demand, plain_name, unknown
 from planner.values.room import AirPoint, Location
-from planner.values.step import LAYS_NO_FILM, Stage, Step
+from planner.values.step import LAYS_NO_FILM, UNDONE_BY, Stage, Step
 
 
 class TriedChange(Protocol):
@@ -289,7 +288,7 @@ def _with_servants(model: Model, stage: Stage) -> list[str]:
     gone: list[str] = []
     for step in model.steps:
         serves = step.stage in LAYS_NO_FILM and any(gate.after in gone for gate in step.gates)
-        serves = serves or step.stage is SERVANTS.get(stage)
+        serves = serves or step.stage is UNDONE_BY.get(stage)
         if step.stage is stage or serves:
             gone.append(step.id)
     return gone

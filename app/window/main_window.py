@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.service.clock import behind, elsewhere
 from app.service.edits import Edit
+from app.service.overtaken_work import overtaken_lines
 from app.window import palette, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.air_strip import AirStrip
@@ -44,6 +45,7 @@ from app.window.unsaved_bar import UnsavedBar, above
 from app.window.views import Views
 from app.window.workspaces import make_workspaces
 from planner.layers.finding import Finding
+from planner.values.message import row
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 
@@ -390,7 +392,9 @@ class MainWindow(QMainWindow):
             self.tr("{book} – Tackfree").format(book=path.stem) if path else self.tr("Tackfree")
         )
         book, clock = self.session.book, self.session.clock
-        told = book and (behind(book, clock) or elsewhere(book, clock))
+        told = book and (
+            behind(book, clock) or elsewhere(book, clock) or row(overtaken_lines(book))
+        )
         self.say(told or "")
 
     def _troubled(self, why: str) -> None:

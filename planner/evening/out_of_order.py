@@ -12,6 +12,7 @@ from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.plan import PassKey
+from planner.values.step import UNDONE_BY, Stage
 
 
 @dataclass(frozen=True)
@@ -50,7 +51,8 @@ def out_of_order(book: Book, key: PassKey) -> OutOfOrder | None:
 def as_done(book: Book, key: PassKey) -> Book:
     """Return the book with a step where it was done: ahead of those that it overtook.
 
-    It is untied from them.  Coats of it that are not begun stay where they were.
+    It is untied from them.  Coats of it that are not begun stay where they were;
+    what a mask would cover by that comes once it is off (definition 22).
     """
     overtaken = _overtaken(book, key)
     if not overtaken:
@@ -58,12 +60,39 @@ def as_done(book: Book, key: PassKey) -> Book:
     book, _ = split_after(book, key._replace(coat=1))
     for name in overtaken:
         book, _ = split_after(book, key._replace(step=name, coat=1))
-    anchor = _overtaken(book, key)[0]
-    return Move(ModelKey(key.project, key.model), key.step, anchor, before=True).apply(book)
+    left = _overtaken(book, key)
+    spot = ModelKey(key.project, key.model)
+    book = Move(spot, key.step, left[0], before=True).apply(book)
+    for name, unmask in reversed(_kept_out(book, key, left)):
+        book = Move(spot, name, unmask, before=False).apply(book)
+    return book
+
+
+def _kept_out(book: Book, key: PassKey, left: tuple[str, ...]) -> list[tuple[str, str]]:
+    """Return which of the steps left a mask covers, and the step that takes it off."""
+    model, mask = model_of(book, key), step_of(book, key)
+    if mask.stage is not Stage.MASK:
+        return []
+    places = touched(project_of(book, key.project), model)
+    found = []
+    for name in left:
+        step = next(step for step in model.steps if step.id == name)
+        covered = places[name] & places[mask.id] if step.applications else set()
+        off = [
+            other.id
+            for other in model.steps
+            if other.stage is Stage.UNMASK and places[other.id] & covered
+        ]
+        if off:
+            found.append((name, off[-1]))
+    return found
 
 
 def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
-    """Return the steps written ahead of one, not wholly begun, that it depends on."""
+    """Return the steps written ahead of one, not wholly begun, that it depends on.
+
+    What it takes off was there, noted or not (definition 22).
+    """
     model, step = model_of(book, key), step_of(book, key)
     project = project_of(book, key.project)
     places = touched(project, model)
@@ -72,6 +101,7 @@ def _overtaken(book: Book, key: PassKey) -> tuple[str, ...]:
     return tuple(
         other.id
         for other in model.steps[:at]
-        if len(begun(project, key.model, other.id)) < other.coats
+        if not (UNDONE_BY.get(other.stage) is step.stage and places[step.id] & places[other.id])
+        and len(begun(project, key.model, other.id)) < other.coats
         and (other.id in named or places[step.id] & places[other.id])
     )

@@ -16,15 +16,7 @@ from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project
 from planner.values.refusal import demand
-from planner.values.step import LAYS_NO_FILM, Gate, Stage, Step
-
-SERVANTS = {
-    Stage.MASK: Stage.UNMASK,
-    Stage.CHIP_FLUID: Stage.CHIP_RUB,
-    Stage.DECAL: Stage.PRESS,
-    Stage.OIL_WASH: Stage.WIPE,
-}
-"""What serves a stage, written gate or not, and is pointless without it."""
+from planner.values.step import LAYS_NO_FILM, UNDONE_BY, Gate, Stage, Step
 
 FREE = frozenset({Stage.TURN, Stage.MASK, Stage.CLEAN})
 """Lay no film, and yet serve no one coat."""
@@ -94,7 +86,7 @@ def _serves(model: Model, other: Step, step: Step, number: int) -> bool:
         return False
     if other.stage in LAYS_NO_FILM - FREE and any(gate.after == step.id for gate in other.gates):
         return True
-    if other.stage is not SERVANTS.get(step.stage):
+    if other.stage is not UNDONE_BY.get(step.stage):
         return False
     at = [other.id for other in model.steps].index(step.id)
     between = [other for other in model.steps[at + 1 : number] if other.stage is step.stage]

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from planner.evening.log_entries import begun, model_of, step_of
 from planner.layers.named_mends import fresh_id, kept
-from planner.passes import WHOLE_UNIT, expand
+from planner.passes import WHOLE_UNIT, expand_model
 from planner.values.book import Book
 from planner.values.book_changes import instead_of_its_like, with_project
 from planner.values.lookup import project_of
@@ -54,7 +54,7 @@ def places_of(model: Model, step: Step, coat: int = 1) -> tuple[str, ...]:
 def touched(project: Project, model: Model) -> dict[str, set[str]]:
     """Return the places that each step touches; turning and joining touch the whole unit."""
     found: dict[str, set[str]] = {step.id: set() for step in model.steps}
-    for pass_ in expand(project, model):
+    for pass_ in expand_model(project.name, model):
         found[pass_.step.id].update(pass_.places)
     return found
 

@@ -11,6 +11,7 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
+from typing import TypeGuard
 
 from planner.layers.care import care_of
 from planner.layers.coat_stack import RESISTS, TAKES_OFF
@@ -18,7 +19,7 @@ from planner.layers.customary import Custom, after_film, can_again, released
 from planner.layers.operation_kinds import bars, seals
 from planner.layers.overcoat_table import COMMON_PRACTICE
 from planner.layers.requirement import Requirement, requirement
-from planner.passes import Pass, expand_model
+from planner.passes import Pass, expand, expand_model
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mark, Mix, State, Window, film_of_mix
 from planner.values.identity_key import Same
@@ -122,15 +123,24 @@ class _Bench:
 
 def gates_of(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
     """Return every gate between passes of ``model``, in working order of ``after``."""
-    return _gates_of(
-        project.name, Same(model), Same(book.coatings), Same(book.mixes), book.preferences.likely
-    )
+    return _gates_of(Same(expand(project, model)), *_terms(book))
+
+
+def written_gates(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
+    """Return the gates that would hold if nothing were noted."""
+    return _gates_of(Same(expand_model(project.name, model)), *_terms(book))
+
+
+_Terms = tuple[Same[tuple[Coating, ...]], Same[tuple[Mix, ...]], tuple[Care, ...]]
+
+
+def _terms(book: Book) -> _Terms:
+    return Same(book.coatings), Same(book.mixes), book.preferences.likely
 
 
 @lru_cache(maxsize=1024)
 def _gates_of(
-    project: str,
-    model: Same[Model],
+    passes: Same[tuple[Pass, ...]],
     coatings: Same[tuple[Coating, ...]],
     mixes: Same[tuple[Mix, ...]],
     likely: tuple[Care, ...],
@@ -138,12 +148,13 @@ def _gates_of(
     known = {coating.name: coating for coating in coatings.value}
     known.update([(mix.name, film_of_mix(mix, known)) for mix in mixes.value])
     bench = _Bench(known, likely)
-    passes = expand_model(project, model.value)
-    for pass_ in passes:
-        bench.first_of.setdefault(pass_.step.id, pass_)
+    for pass_ in passes.value:
+        first = bench.first_of.setdefault(pass_.step.id, pass_)
+        if pass_.key.coat < first.key.coat:
+            bench.first_of[pass_.step.id] = pass_
         bench.last_of[pass_.step.id] = pass_
     gates: dict[PassGate, None] = {}
-    for pass_ in passes:
+    for pass_ in passes.value:
         for gate in _gates_on(bench, pass_):
             gates.setdefault(gate)
         _advance(bench, pass_)
@@ -165,11 +176,14 @@ def _written(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
     if pass_.key != bench.first_of[pass_.step.id].key:
         return
     for name in pass_.step.after:
-        yield PassGate(
-            bench.last_of[name].key, pass_.key, "", ANY_TIME, why=message("after {step}", step=name)
-        )
+        before = bench.last_of.get(name)
+        if ties(before, pass_):
+            why = message("after {step}", step=name)
+            yield PassGate(before.key, pass_.key, "", ANY_TIME, why=why)
     for gate in pass_.step.gates:
-        before = bench.last_of[gate.after]
+        before = bench.last_of.get(gate.after)
+        if not ties(before, pass_):
+            continue
         for place in _watched(before, pass_) or ("",):
             yield PassGate(
                 before.key,
@@ -180,6 +194,11 @@ def _written(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
                 why=message("written on the step, after {step}", step=gate.after),
                 source=BY_HAND,
             )
+
+
+def ties(before: Pass | None, pass_: Pass) -> TypeGuard[Pass]:
+    """Tell whether what is written on a step ties it to an earlier pass (definition 22)."""
+    return before is not None and (not pass_.reordered or before.rank < pass_.rank)
 
 
 def _watched(before: Pass, pass_: Pass) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from planner.graph.gates import gates_of
-from planner.passes import expand
+from planner.passes import expand, expand_model
 from planner.values.book import Book
 from planner.values.message import message, row
 from planner.values.model import Model
@@ -45,7 +45,7 @@ def network(book: Book, project: Project, model: Model) -> nx.DiGraph[PassKey]:
 
 
 def order_of(project: Project, model: Model) -> nx.DiGraph[PassKey]:
-    """Return a graph in which pass leads to pass exactly where it does in `network`.
+    """Return a graph in which pass leads to pass as in `network`, had nothing been noted.
 
     A gate on a film leads from a pass that touched a place to a later one, so
     the passes that touch a place in turn are enough; it takes no longer than
@@ -57,7 +57,7 @@ def order_of(project: Project, model: Model) -> nx.DiGraph[PassKey]:
     last: dict[str, PassKey] = {}  # place -> who touched it last
     masks: dict[str, PassKey] = {}  # covered place -> who covered it
     below: defaultdict[PassKey, list[PassKey]] = defaultdict(list)  # mask -> coats meanwhile
-    passes = expand(project, model)
+    passes = expand_model(project.name, model)
     first_of: dict[str, PassKey] = {}
     last_of: dict[str, PassKey] = {}
     for pass_ in passes:

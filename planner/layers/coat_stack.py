@@ -12,7 +12,7 @@ from functools import cached_property
 from itertools import groupby
 
 from planner.layers.operation_kinds import bars, seals
-from planner.passes import Pass, expand
+from planner.passes import Pass, expand_model
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Finish
 from planner.values.model import Model
@@ -103,7 +103,7 @@ class Moment:
 def walk(book: Book, project: Project, model: Model) -> Iterator[Moment]:
     """Yield every step of ``model`` in working order with the stacks it meets."""
     moment: Moment | None = None
-    groups = groupby(expand(project, model), key=lambda one: one.key.step)
+    groups = groupby(expand_model(project.name, model), key=lambda one: one.key.step)
     passes = [tuple(group) for _, group in groups]
     last_off = {
         place: at

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import DEEP, film_um, life_in_room
 from planner.graph.gates import PassGate, gates_of
-from planner.passes import WHOLE_UNIT, Pass, Unit, expand
+from planner.passes import WHOLE_UNIT, Pass, Unit, expand, order_left
 from planner.schedule.impossible_passes import blocked
 from planner.schedule.stretch_groups import Groups
 from planner.values.book import Book
@@ -174,8 +174,11 @@ class CompiledBook:
                 groups.bind(coats[f"{one.pass_.key.model}/{one.pass_.step.id}"])
         for pin in project.pins:
             if pin.beside is not None:
-                mine = coats[f"{pin.model}/{pin.step}"]
-                groups.bind([mine[(pin.coat or 1) - 1], coats[pin.beside][0]])
+                model, _, step = pin.beside.partition("/")
+                mine = PassKey(project.name, pin.model, pin.step, pin.coat or 1)
+                both = (mine, PassKey(project.name, model, step, 1))
+                if all(key in self.index for key in both):  # not what is passed over
+                    groups.bind([self.index[key] for key in both])
         ended = {before for one in own for before in one.before}
         pilots = [one.index for one in own if one.pass_.key.model == project.pilot]
         last = tuple(index for index in pilots if index not in ended)
@@ -390,7 +393,9 @@ def _work_of(project: Project) -> tuple[object, ...]:
     """Return all of a project that its activities follow from."""
     begun = bool(project.pilot and project.log)
     named = (project.name, project.active, project.begins, project.pilot, begun)
-    return (*named, id(project.models), id(project.pins))
+    orders = tuple(order_left(project, model) for model in project.models if project.log)
+    left = orders if any(order is not None for order in orders) else ()
+    return (*named, id(project.models), id(project.pins), left)
 
 
 def _opens_once(gate: PassGate) -> bool:

@@ -129,10 +129,9 @@ class SerialSchedule:
     def take_facts(self) -> None:
         """Lay what was logged; work under way is finished first (definitions 22, 23)."""
         problem, table = self.problem, self.table
-        for key, entry in sorted(problem.logged.items(), key=lambda item: item[1].start):
-            if key not in problem.index:
-                continue
-            index = problem.index[key]
+        known = problem.index
+        logged = {known[key]: entry for key, entry in problem.logged.items() if key in known}
+        for index, entry in sorted(logged.items()):  # what lies below goes first
             start = minute_of(entry.start, up=False)
             if entry.end is not None:
                 end = max(start + 1, minute_of(entry.end))
@@ -143,6 +142,7 @@ class SerialSchedule:
                 free = start + one.hands if one.alone else end
                 table.time = max(table.time, free)
             table.pieces[index] = (Interval(start, end),)
+            key = problem.activities[index].pass_.key
             done = Placement(key, (Interval(start, end),), entry.airbrush, logged=True)
             table.placements.append(done)
             table.lay(index, start, end)

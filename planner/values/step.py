@@ -57,6 +57,14 @@ LAYS_NO_FILM = frozenset(
 )
 
 
+UNDONE_BY = {
+    Stage.MASK: Stage.UNMASK,
+    Stage.CHIP_FLUID: Stage.CHIP_RUB,
+    Stage.DECAL: Stage.PRESS,
+    Stage.OIL_WASH: Stage.WIPE,
+}
+"""What takes off or presses down what a stage puts on, and is pointless without it."""
+
 CLEAR_STAGES = frozenset({Stage.VARNISH, Stage.MATTE})
 
 

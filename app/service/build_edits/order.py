@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from app.service.build_edits.locate import logged, model_of, with_model
 from app.service.edits import Edit
-from planner.graph.gates import PassGate, gates_of
+from planner.graph.gates import PassGate, written_gates
 from planner.graph.network import check_acyclic
 from planner.layers.finding import Finding
 from planner.layers.findings import find
@@ -89,7 +89,7 @@ def demand_gates(book: Book, changed: Book, project: Project, model: Model) -> N
     other = changed.project(project.name).model(model.name)
     was, now = _ranks(model.steps), _ranks(other.steps)
     steps = {step.id: step for step in model.steps}
-    for gate in gates_of(book, project, model):
+    for gate in written_gates(book, project, model):
         first, then = gate.before.step, gate.after.step
         crossed = was[first] < was[then] and now[first] > now[then]
         if crossed and _binds(gate, steps):
@@ -129,7 +129,7 @@ def _why(gate: PassGate, then: Step) -> str:
 def _demand_done_first(
     changed: Book, project: Project, other: Model, now: dict[str, int], was: dict[str, int]
 ) -> None:
-    for gate in gates_of(changed, project, other):
+    for gate in written_gates(changed, project, other):
         first, then = gate.before.step, gate.after.step
         if was[first] < was[then] or not logged(project, other.name, then):
             continue

@@ -77,7 +77,7 @@ def pins(ruling: Ruling) -> Iterator[Violation]:
     """Definition 24: a pin holds, unless events have made it impossible."""
     for project in ruling.case.book.projects:
         for pin in project.pins if project.active else ():
-            for pass_ in ruling.premises.coats_of[project.name, pin.model, pin.step]:
+            for pass_ in ruling.premises.coats_of.get((project.name, pin.model, pin.step), ()):
                 span = ruling.case.spans.get(pass_.key)
                 if span is None or span.fact or (pin.coat or pass_.key.coat) != pass_.key.coat:
                     continue
@@ -91,14 +91,12 @@ def pins(ruling: Ruling) -> Iterator[Violation]:
 
 def _together(ruling: Ruling, project: Project) -> Iterator[Violation]:
     """Hold what is wished in one stretch against where it begins."""
-    coats = ruling.premises.coats_of
     for pin in project.pins:
         if pin.beside is not None:
             model, _, step = pin.beside.partition("/")
-            mine = coats[project.name, pin.model, pin.step][(pin.coat or 1) - 1]
-            other = coats[project.name, model, step][0]
-            yield from _same_stretch(ruling, mine.key, other.key)
-    for (name, _, _), passes in coats.items():
+            mine = PassKey(project.name, pin.model, pin.step, pin.coat or 1)
+            yield from _same_stretch(ruling, mine, PassKey(project.name, model, step, 1))
+    for (name, _, _), passes in ruling.premises.coats_of.items():
         if name == project.name and Trait.ONE_STRETCH in passes[0].step.traits:
             for pass_ in passes[1:]:
                 yield from _same_stretch(ruling, pass_.key, passes[0].key)

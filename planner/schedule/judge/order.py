@@ -92,10 +92,11 @@ def _ordered(ruling: Ruling) -> dict[tuple[PassKey, PassKey], None]:
             elif "last" not in earlier or spans[earlier["last"]].end < spans[toucher.key].end:
                 earlier["last"] = toucher.key
     for coats in ruling.premises.coats_of.values():
-        first = coats[0]
+        first = min(coats, key=lambda coat: coat.key.coat)
         for name in (*first.step.after, *(gate.after for gate in first.step.gates)):
-            last = ruling.premises.coats_of[first.key.project, first.key.model, name][-1]
-            pairs.setdefault((last.key, first.key))
+            others = ruling.premises.coats_of.get((first.key.project, first.key.model, name))
+            if others and not (first.reordered and others[-1].rank > first.rank):
+                pairs.setdefault((others[-1].key, first.key))
     return pairs
 
 

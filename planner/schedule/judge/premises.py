@@ -73,7 +73,7 @@ class Premises:
 
     @cached_property
     def coats_of(self) -> dict[tuple[str, str, str], list[Pass]]:
-        """The passes of each (project, model, step)."""
+        """The passes of each (project, model, step), in working order."""
         found: dict[tuple[str, str, str], list[Pass]] = defaultdict(list)
         for pass_ in self.passes.values():
             found[pass_.key.project, pass_.key.model, pass_.key.step].append(pass_)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import UTC
 
 import pytest
 from drawn_examples import drawn
@@ -26,6 +27,8 @@ from planner.schedule.judge import judge, premises
 from planner.values.book import Book
 from planner.values.coating import Family, Mark, State, Window
 from planner.values.model import Model
+from planner.values.moment import moment_of
+from planner.values.project import Logged
 from planner.values.step import Application, Minutes, Stage, Step, Trait
 
 SLOW = coating("slow", Family.SOLVENT_LACQUER, solvent_safe=2000)
@@ -252,3 +255,39 @@ def test_the_reading_apart_has_nothing_against_our_plans(of):
     assert judge(of, plan).accepted
     assert not plan.unplaced
     assert objections(of, plan) == []
+
+
+@st.composite
+def noted_at_random(draw: st.DrawFn) -> Book:
+    """Draw a book with some of its coats noted, whatever their turn."""
+    of = draw(books())
+    project = of.projects[0]
+    every = [
+        (model.name, step.id, coat + 1)
+        for model in project.models
+        for step in model.steps
+        for coat in range(step.coats)
+    ]
+    noted = draw(st.lists(st.sampled_from(every), min_size=1, max_size=len(every), unique=True))
+    log = tuple(
+        Logged(
+            model=model,
+            step=step,
+            coat=coat,
+            start=moment_of(NOW - 600 * (len(noted) - at), UTC),
+            end=moment_of(NOW - 600 * (len(noted) - at) + 10, UTC),
+        )
+        for at, (model, step, coat) in enumerate(noted)
+    )
+    return replace(of, projects=(replace(project, log=log),))
+
+
+@drawn(40)
+@given(of=noted_at_random())
+def test_whatever_is_noted_in_whatever_order_there_is_a_sound_plan(of):
+    """Definition 22, by judge and by the reading apart; a missed window alone leaves work out."""
+    plan = plan_book(of, NOW)
+    assert judge(of, plan).violations == ()
+    lost = {f"{u.key.model}/{u.key.step}#{u.key.coat} is left out" for u in plan.unplaced}
+    assert {*objections(of, plan)} == lost
+    assert not lost or any("window" in u.why for u in plan.unplaced)
