@@ -19,7 +19,7 @@ Coat = tuple[str, int]
 ENDS = {end: stage for stage, end in UNDONE_BY.items()}
 
 
-class Work(NamedTuple):
+class WrittenCoat(NamedTuple):
     """One coat of a model in the written order: what it lays, touches and works on."""
 
     step: Step
@@ -34,7 +34,9 @@ class Work(NamedTuple):
         return self.step.id, self.coat
 
 
-def order_as_done(written: Sequence[Work], noted: Collection[Coat]) -> tuple[int, ...] | None:
+def order_as_done(
+    written: Sequence[WrittenCoat], noted: Collection[Coat]
+) -> tuple[int, ...] | None:
     """Return the numbers of all work that counts, as done and left; None for the written order."""
     gone = passed_over(written, noted)
     behind = overtaken(written, noted)
@@ -43,7 +45,7 @@ def order_as_done(written: Sequence[Work], noted: Collection[Coat]) -> tuple[int
     return tuple(_Walk(written, noted, behind).order(gone))
 
 
-def overtaken(written: Sequence[Work], noted: Collection[Coat]) -> dict[int, int]:
+def overtaken(written: Sequence[WrittenCoat], noted: Collection[Coat]) -> dict[int, int]:
     """Return what later work on its places has overtaken, and the last work that did."""
     last: dict[str, int] = {}
     found: dict[int, int] = {}
@@ -57,7 +59,7 @@ def overtaken(written: Sequence[Work], noted: Collection[Coat]) -> dict[int, int
     return found
 
 
-def passed_over(written: Sequence[Work], noted: Collection[Coat]) -> dict[int, int]:
+def passed_over(written: Sequence[WrittenCoat], noted: Collection[Coat]) -> dict[int, int]:
     """Return what is not noted although what takes it off is, and that work.
 
     Nothing is unmasked that was not masked, nothing wiped back that was no wash.
@@ -82,7 +84,7 @@ class _Walk:
     """The written order walked through once, with what is held back for what was done."""
 
     def __init__(
-        self, written: Sequence[Work], noted: Collection[Coat], behind: dict[int, int]
+        self, written: Sequence[WrittenCoat], noted: Collection[Coat], behind: dict[int, int]
     ) -> None:
         self.written = written
         self.noted = noted

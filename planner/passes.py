@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from planner.logged_order import Coat, Work, order_as_done
+from planner.logged_order import Coat, WrittenCoat, order_as_done
 from planner.values.book import Book
 from planner.values.identity_key import Same
 from planner.values.model import Model, Side
@@ -118,10 +118,10 @@ def order_left(project: Project, model: Model) -> tuple[int, ...] | None:
     return _order_left(project.name, Same(model), noted) if noted else None
 
 
-def work_of(passes: Sequence[Pass]) -> tuple[Work, ...]:
+def work_of(passes: Sequence[Pass]) -> tuple[WrittenCoat, ...]:
     """Return of each pass what its place in the order depends on."""
     return tuple(
-        Work(
+        WrittenCoat(
             pass_.step,
             pass_.key.coat,
             frozenset(place for place, _ in pass_.films),
