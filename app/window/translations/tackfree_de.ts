@@ -938,10 +938,6 @@ Quelle: {source}</translation>
    <source>{time} {model}: {why}</source>
    <translation>{time} {model}: {why}</translation>
   </message>
-  <message>
-   <source>As above: {caution}</source>
-   <translation>Wie oben: {caution}</translation>
-  </message>
  </context>
  <context>
   <name>ChancePanel</name>
@@ -4251,10 +4247,6 @@ in {length}</translation>
   <message>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
-  </message>
-  <message>
-   <source>The whole row</source>
-   <translation>Die ganze Zeile</translation>
   </message>
  </context>
  <context>
@@ -12826,6 +12818,18 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>seine Schritte wurden von Hand geändert; an der Stelle „Getrennt bemalen“ wählen</translation>
   </message>
   <message>
+   <source>and {count} more coats are not noted, though later work is</source>
+   <translation>und {count} weitere Gänge sind nicht notiert, spätere Arbeit aber schon</translation>
+  </message>
+  <message>
+   <source>{work} is not noted, but “{later}” is: it is taken as done, and not planned; note it, or leave it out</source>
+   <translation>{work} ist nicht notiert, „{later}“ aber schon: es gilt als getan und wird nicht geplant; notieren oder auslassen</translation>
+  </message>
+  <message>
+   <source>{work} is not noted, but “{later}” was done over it: it is planned behind that; note it if it was done, or leave it out</source>
+   <translation>{work} ist nicht notiert, „{later}“ wurde aber darüber getan: es ist danach geplant; notieren, falls es getan ist, oder auslassen</translation>
+  </message>
+  <message>
    <source>has no column “{name}”; begin with a line such as kind;colour;finish;ml;code</source>
    <translation>hat keine Spalte „{name}“; mit einer Zeile wie Art;Farbe;Glanz;ml;Nummer beginnen</translation>
   </message>
@@ -14464,18 +14468,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>and {count} more coats are not noted, though later work is</source>
-   <translation>und {count} weitere Gänge sind nicht notiert, spätere Arbeit aber schon</translation>
-  </message>
-  <message>
-   <source>{work} is not noted, but “{later}” is: it is taken as done, and not planned; note it, or leave it out</source>
-   <translation>{work} ist nicht notiert, „{later}“ aber schon: es gilt als getan und wird nicht geplant; notieren oder auslassen</translation>
-  </message>
-  <message>
-   <source>{work} is not noted, but “{later}” was done over it: it is planned behind that; note it if it was done, or leave it out</source>
-   <translation>{work} ist nicht notiert, „{later}“ wurde aber darüber getan: es ist danach geplant; notieren, falls es getan ist, oder auslassen</translation>
   </message>
  </context>
  <context>
@@ -18297,10 +18289,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>put out {ml:.1f} ml in all</source>
-   <translation>insgesamt {ml:.1f} ml bereitstellen</translation>
   </message>
  </context>
 </TS>
