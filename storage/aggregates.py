@@ -17,9 +17,10 @@ import msgspec
 
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
-from planner.values.coating import Coating, Mix
+from planner.values.coating import Coating
 from planner.values.drying_card import DryingCard
 from planner.values.gear import Cleaned, Gear
+from planner.values.mix import Mix
 from planner.values.model import Model
 from planner.values.project import Happened, Logged, Observed, Pin, Project
 from planner.values.room import Room

@@ -12,8 +12,9 @@ from datetime import UTC, datetime
 from planner.passes import expand_all
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mix, Portion
+from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix, Portion
 from planner.values.model import Model, Part, Place
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import BenchKind, BenchWork, Cost, PassKey, Placement, Plan, Status

@@ -6,8 +6,9 @@ from datetime import date
 
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Finish, Mix
+from planner.values.coating import Coating, Family, Finish
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix
 from planner.values.model import Material, Model, Part, Place, Side
 from planner.values.project import Project
 from planner.values.room import AirPoint, Location, Room

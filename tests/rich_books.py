@@ -17,7 +17,6 @@ from planner.values.coating import (
     Family,
     Finish,
     Mark,
-    Portion,
     Preparation,
     State,
     StateTime,
@@ -25,6 +24,7 @@ from planner.values.coating import (
 )
 from planner.values.drying_card import CardTrial, DryingCard, TrialResult
 from planner.values.gear import Cleaned
+from planner.values.mix import Portion
 from planner.values.model import Chosen, Made, Measure, ModelKind, NamedChange, RealSize, Shape
 from planner.values.project import Event, Happened, Logged, Observed, Pin, Project, Used
 from planner.values.room import AirPoint, Location, Reading

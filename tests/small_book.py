@@ -12,18 +12,9 @@ from zoneinfo import ZoneInfo
 
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
-from planner.values.coating import (
-    Coating,
-    Family,
-    Finish,
-    Mark,
-    Mix,
-    Portion,
-    State,
-    StateTime,
-    Window,
-)
+from planner.values.coating import Coating, Family, Finish, Mark, State, StateTime, Window
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix, Portion
 from planner.values.model import Model, Part, Place
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import (

@@ -18,16 +18,9 @@ from hypothesis import strategies as st
 from planner.passes import expand
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
-from planner.values.coating import (
-    Coating,
-    Family,
-    Finish,
-    Mark,
-    Mix,
-    Portion,
-    Window,
-)
+from planner.values.coating import Coating, Family, Finish, Mark, Window
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix, Portion
 from planner.values.model import Material, Model, Part, Place, Side
 from planner.values.moment import minute_of
 from planner.values.project import Logged, Pin, Project

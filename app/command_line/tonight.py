@@ -37,7 +37,7 @@ from planner.tonight import (
     run_sheet,
 )
 from planner.tonight.replayed_plan import ReplayedPlan
-from planner.values.coating import Portion
+from planner.values.mix import Portion
 from planner.values.moment import Interval, zone_named
 from planner.values.plan import PassKey
 

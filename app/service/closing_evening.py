@@ -12,8 +12,9 @@ from planner.bench import calendar_of
 from planner.evening.closing_evening import JAR_KEEPS_DAYS, EveningSummary, LeftInCup, summary
 from planner.evening.log_entries import entry_of
 from planner.values.book import Book
-from planner.values.coating import Portion, State
+from planner.values.coating import State
 from planner.values.message import called
+from planner.values.mix import Portion
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey, Plan
 from planner.values.supplies import Leftover

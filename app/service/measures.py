@@ -22,7 +22,8 @@ from planner.chance.odds import Odds
 from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.values.book import Book
 from planner.values.book_changes import with_project
-from planner.values.coating import CLEAR_WORDS, Coating, named_so
+from planner.values.coating import Coating
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.message import Message, called, message
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey

@@ -18,7 +18,8 @@ from app.service.edits import Edit
 from app.service.starter_stock import COATINGS
 from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.values.book import Book
-from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, named_so
+from planner.values.coating import Coating, Family, Finish
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.message import Message, Translate, called, message
 from planner.values.refusal import Refused, demand
 from planner.values.sequence import Colour

@@ -7,8 +7,9 @@ from dataclasses import replace
 
 from planner.values.book import Book
 from planner.values.book_changes import changed, with_log, with_models
-from planner.values.coating import Coating, Mix, Portion
+from planner.values.coating import Coating
 from planner.values.drying_card import DryingCard
+from planner.values.mix import Mix, Portion
 from planner.values.model import Model
 from planner.values.project import Logged, Project
 from planner.values.sequence import Sequence

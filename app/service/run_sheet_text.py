@@ -29,9 +29,10 @@ from planner.tonight import (
     loose_set_up,
 )
 from planner.values.book import Book
-from planner.values.coating import Portion, State
+from planner.values.coating import State
 from planner.values.message import Message, Translate, message, told
 from planner.values.message import row as row_of
+from planner.values.mix import Portion
 from planner.values.moment import Interval, moment_of, zone_named
 from planner.values.plan import BenchKind, Plan, Status
 from planner.values.step import Bound

@@ -12,8 +12,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Finish, Mix, Portion
+from planner.values.coating import Coating, Family, Finish
 from planner.values.message import Translate
+from planner.values.mix import Mix, Portion
 from planner.values.sequence import Sequence
 
 _W, _L = Family.WATERBORNE_ACRYLIC, Family.SOLVENT_LACQUER

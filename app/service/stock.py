@@ -11,8 +11,9 @@ from app.service.edits import Edit
 from app.service.renaming import renamed, uses_of
 from planner.quantity import consumables_now, stock_now
 from planner.values.book import Book
-from planner.values.coating import Coating, Mix
+from planner.values.coating import Coating
 from planner.values.message import called, message
+from planner.values.mix import Mix
 from planner.values.refusal import Refused, number_in, unknown
 from planner.values.supplies import Card, Consumable, Leftover, Supplies
 

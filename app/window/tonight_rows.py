@@ -19,7 +19,7 @@ from app.window.labels import text
 from app.window.mark_widgets import DropMark, GapMark, MarkWidget
 from app.window.palette import Colours
 from planner.tonight import BenchRow
-from planner.values.coating import Portion
+from planner.values.mix import Portion
 
 TIME_WIDTH = 66
 

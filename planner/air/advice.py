@@ -8,7 +8,8 @@ from enum import StrEnum
 
 from planner.air.moisture import Air, dew_point_c, surface_margin_k
 from planner.air.wet_film import solvent_drop_k
-from planner.values.coating import CLEAR_WORDS, GLUES, Coating, Family, named_so
+from planner.values.coating import GLUES, Coating, Family
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.message import message
 from planner.values.refusal import number_in
 from planner.values.room import COLDEST_C, HOTTEST_C, sane_air

@@ -10,7 +10,8 @@ from planner.evening.log_entries import key_of
 from planner.evening.logged_films import laid
 from planner.tonight import RunSheet, WorkRow
 from planner.values.book import Book
-from planner.values.coating import Portion, State
+from planner.values.coating import State
+from planner.values.mix import Portion
 from planner.values.moment import minute_of
 from planner.values.plan import PassKey, Plan
 

@@ -14,7 +14,8 @@ from planner.evening.split_steps import fresh, parted, places_of, split_after, t
 from planner.quantity import planned_use
 from planner.values.book import Book
 from planner.values.book_changes import with_model_steps
-from planner.values.coating import CLEAR_WORDS, Coating, Family, named_so
+from planner.values.coating import Coating, Family
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.message import called, message, titled, within

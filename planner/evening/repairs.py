@@ -29,7 +29,8 @@ from planner.layers.named_mends import fresh_id
 from planner.layers.operation_kinds import OIL_BORNE, WASH_STAGES
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.book import Book
-from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, State, named_so
+from planner.values.coating import Coating, Family, Finish, State
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.message import message, titled, within
 from planner.values.plan import PassKey
 from planner.values.refusal import Refused, demand

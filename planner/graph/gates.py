@@ -21,9 +21,10 @@ from planner.layers.overcoat_table import COMMON_PRACTICE
 from planner.layers.requirement import Requirement, requirement
 from planner.passes import Pass, expand, expand_model
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mark, Mix, State, Window, film_of_mix
+from planner.values.coating import Coating, Family, Mark, State, Window
 from planner.values.identity_key import Same
 from planner.values.message import message
+from planner.values.mix import Mix, film_of_mix
 from planner.values.model import Model
 from planner.values.plan import PassKey
 from planner.values.project import Project

@@ -17,7 +17,8 @@ from planner.layers.named_mends import Insert, Move
 from planner.layers.overcoat_rules import clear_before
 from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.solvent_strength import ALCOHOL, strength_of
-from planner.values.coating import Coating, Effect, Family, Finish, effect_of
+from planner.values.coating import Coating, Effect, Family, Finish
+from planner.values.coating_names import effect_of
 from planner.values.message import message, titled, within
 from planner.values.step import CLEAR_STAGES, Role, Stage
 

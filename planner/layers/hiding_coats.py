@@ -11,7 +11,8 @@ from planner.layers.mend_coatings import PRIMER_WORDS
 from planner.layers.overcoat_table import LayerVerdict
 from planner.layers.step_edits import Coats
 from planner.values.book import Book
-from planner.values.coating import THINNERS, Coating, Effect, Family, Hiding, effect_of, named_so
+from planner.values.coating import THINNERS, Coating, Effect, Family, Hiding
+from planner.values.coating_names import effect_of, named_so
 from planner.values.message import message
 from planner.values.step import Application, Bound, Stage
 

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from planner.values.book import Book
-from planner.values.coating import CLEAR_WORDS, Coating, Family, Finish, named_so
+from planner.values.coating import Coating, Family, Finish
+from planner.values.coating_names import CLEAR_WORDS, named_so
 from planner.values.step import Stage, Step
 
 

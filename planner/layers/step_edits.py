@@ -8,8 +8,9 @@ from planner.layers.mend_coatings import Wanted, provide
 from planner.layers.named_mends import position
 from planner.values.book import Book
 from planner.values.book_changes import model_at, with_step
-from planner.values.coating import Mark, Mix, Preparation, State, Window
+from planner.values.coating import Mark, Preparation, State, Window
 from planner.values.keys import ModelKey
+from planner.values.mix import Mix
 from planner.values.step import Gate, Stage, Step, Tool
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from planner.values.book import Book
-from planner.values.coating import Portion
+from planner.values.mix import Portion
 from planner.values.moment import minute_of
 from planner.values.supplies import Leftover
 

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from planner.values.book import Book
-from planner.values.coating import THINNERS, Coating, Family, Mix, Portion
+from planner.values.coating import THINNERS, Coating, Family
 from planner.values.message import message
+from planner.values.mix import Mix, Portion
 from planner.values.refusal import Refused, demand, number_in
 
 THIN_LIQUIDS = frozenset({Family.ALCOHOL_THINNER, Family.WHITE_SPIRIT, Family.LACQUER_THINNER})

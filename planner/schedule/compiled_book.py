@@ -16,7 +16,8 @@ from planner.passes import WHOLE_UNIT, Pass, Unit, expand, order_left
 from planner.schedule.impossible_passes import blocked
 from planner.schedule.stretch_groups import Groups
 from planner.values.book import Book
-from planner.values.coating import Coating, Window, film_of_mix
+from planner.values.coating import Coating, Window
+from planner.values.mix import film_of_mix
 from planner.values.model import Model
 from planner.values.moment import Interval, minute_of
 from planner.values.plan import PassKey

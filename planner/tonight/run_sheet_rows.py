@@ -7,7 +7,8 @@ from datetime import date
 
 from planner.cautions import Caution
 from planner.quantity import Load
-from planner.values.coating import Portion, State
+from planner.values.coating import State
+from planner.values.mix import Portion
 from planner.values.moment import Interval
 from planner.values.plan import BenchKind, PassKey, Reason
 from planner.values.step import Bound, Stage, Tool, Trait

@@ -11,7 +11,8 @@ from planner.quantity import Load, fill, filled
 from planner.tonight.replayed_plan import ReplayedPlan
 from planner.tonight.run_sheet_rows import BenchRow, Row, SheetCoat, WorkRow
 from planner.values.book import Book
-from planner.values.coating import Family, Portion
+from planner.values.coating import Family
+from planner.values.mix import Portion
 from planner.values.model import Material
 from planner.values.moment import Interval
 from planner.values.plan import BenchWork, Placement

@@ -7,11 +7,12 @@ from functools import cached_property, lru_cache
 from typing import Annotated
 
 from planner.values.bench_time import BenchTime
-from planner.values.coating import THINNERS, Coating, Mix, State, film_of_mix
+from planner.values.coating import THINNERS, Coating, State
 from planner.values.drying_card import MOST_CARDS, DryingCard
 from planner.values.field import Field, Value
 from planner.values.gear import Cleaned, Gear
 from planner.values.message import message
+from planner.values.mix import Mix, film_of_mix
 from planner.values.model import Model
 from planner.values.project import Logged, Observed, Pin, Project
 from planner.values.refusal import Refused, demand, demand_known, unknown

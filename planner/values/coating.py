@@ -1,21 +1,17 @@
-"""What is in the bottle: coatings, mixes, drying states and recoat windows."""
+"""What is in the bottle: coatings, drying states and recoat windows."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 from itertools import pairwise
 from typing import Annotated
 
-from planner.values.field import NAME, Field, Value
+from planner.values.field import Field, Value
 from planner.values.message import message
 from planner.values.refusal import Refused, demand, plain_name
-
-CLEAR_WORDS = ("clear", "varnish", "klar", "firnis")
-"""How people call clear coats in the languages of the window."""
 
 
 class Family(StrEnum):
@@ -131,7 +127,8 @@ class Preparation(StrEnum):
 MINUTES_OF_A_YEAR = Field(unit="min", least=0, most=527_040)
 
 
-def _colour(swatch: str, place: str) -> None:
+def colour(swatch: str, place: str) -> None:
+    """Demand a colour written as "#c8b482"."""
     if re.fullmatch(r"#[0-9a-fA-F]{6}", swatch) is None:
         mend = message('"{swatch}" is not a colour; write it as #c8b482', swatch=swatch)
         raise Refused(place, mend)
@@ -304,7 +301,7 @@ class Coating(Value):
     ]
     family: Annotated[Family, Field("&Family")]
     finish: Annotated[Finish, Field("F&inish")] = Finish.MATTE
-    swatch: Annotated[str, Field("&Colour", check=_colour)] = "#808080"
+    swatch: Annotated[str, Field("&Colour", check=colour)] = "#808080"
     solids: Annotated[
         float,
         Field("&Solids by volume", percent=True, decimals=1, least=0, most=1, check=_fraction),
@@ -398,89 +395,3 @@ class Coating(Value):
             help="Slow solvent that keeps it open; a tenth doubles every time (assumed)",
         ),
     ] = 0.0
-
-
-def film_of_mix(mix: Mix, known: Mapping[str, Coating]) -> Coating:
-    """Return the coating of the film that a mix leaves: its first, with the retarder in it."""
-    first = known[mix.portions[0].coating]
-    whole = sum(portion.parts for portion in mix.portions)
-    slow = sum(
-        portion.parts
-        for portion in mix.portions
-        if known[portion.coating].family is Family.RETARDER
-    )
-    if not slow:
-        return first
-    return replace(first, retarder=min(MOST_RETARDER, first.retarder + slow / whole))
-
-
-_BY_NAME: tuple[tuple[Effect, str], ...] = (
-    (Effect.FLUORESCENT, r"fluorescent|fluo|neon|leuchtfarbe|leucht\w*"),
-    (Effect.MIRROR, r"chrome|mirror|chrom|spiegel\w*"),
-    (
-        Effect.METALLIC,
-        r"metallic|metal|metallisch|aluminium|aluminum|steel|stahl|gunmetal|brass|messing|copper"
-        r"|kupfer|bronze|gold|silver(?! gr[ea]y)|silber(?!grau)",
-    ),
-)
-
-
-def effect_of(coating: Coating) -> Effect:
-    """Return the effect of a coating: as the book says, else as its name tells.
-
-    Who names a bottle "aluminium" means the metal; what is told wrongly so
-    can be set in the book.
-    """
-    if coating.effect is not Effect.PLAIN:
-        return coating.effect
-    name = coating.name.casefold()
-    return next(
-        (effect for effect, words in _BY_NAME if re.search(rf"\b(?:{words})\b", name)),
-        Effect.PLAIN,
-    )
-
-
-def named_so(coating: Coating, words: Iterable[str]) -> bool:
-    """Tell whether the name of a coating holds one of some words."""
-    name = coating.name.casefold()
-    return any(word in name for word in words)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Portion(Value):
-    """Some parts by volume of one coating in a mix."""
-
-    coating: str
-    parts: Annotated[float, Field(least=0.01, most=1000, decimals=2)]
-
-    def __post_init__(self) -> None:
-        demand(bool(self.coating), "coating", "is empty; name a coating")
-        super().__post_init__()
-
-
-@dataclass(frozen=True, kw_only=True)
-class Mix(Value):
-    """Parts of several coatings stirred together.
-
-    The film that forms is that of the first portion; further portions
-    shift its colour or thin it.  ``life_minutes`` is how long it can be
-    used, in the cup or on the palette [min].
-    """
-
-    name: Annotated[str, NAME]
-    portions: Annotated[
-        tuple[Portion, ...],
-        Field(
-            "&Parts by volume",
-            unique="coating",
-            help="What forms the film first; thinners and the rest after it",
-        ),
-    ]
-    life_minutes: Annotated[int, Field("&Can be used for", unit="min", least=1, most=43_200)] = 240
-    swatch: Annotated[
-        str | None, Field("Co&lour", check=_colour, help="Else that of the first")
-    ] = None
-
-    def __post_init__(self) -> None:
-        super().__post_init__()
-        demand(len(self.portions) >= 1, "portions", "is empty; name at least one coating")

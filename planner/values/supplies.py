@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Annotated
 
-from planner.values.coating import Portion
 from planner.values.field import NAME, Field, Value
+from planner.values.mix import Portion
 from planner.values.refusal import demand, plain_name
 from planner.values.step import Stage
 

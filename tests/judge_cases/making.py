@@ -17,8 +17,9 @@ from planner.cure import Band, Cure, Film
 from planner.schedule.judge import judge
 from planner.values.bench_time import BenchTime, Recurring
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mark, Mix, Portion, State, StateTime, Window
+from planner.values.coating import Coating, Family, Mark, State, StateTime, Window
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix, Portion
 from planner.values.model import Model, Part, Place, Side
 from planner.values.moment import Interval, minute_of, zone_named
 from planner.values.plan import (

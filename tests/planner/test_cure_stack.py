@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 from planner.cure import Band, Cure, film_um
 from planner.cure.reference import DEEP, PRESUPPOSES
 from planner.cure.stacking import bond_of
-from planner.values.coating import Coating, Family, Finish, Mix, Portion, State, film_of_mix
+from planner.values.coating import Coating, Family, Finish, State
+from planner.values.mix import Mix, Portion, film_of_mix
 from planner.values.step import Application, Minutes, Stage, Step, Tool
 
 HOUR, DAY = 60, 1440

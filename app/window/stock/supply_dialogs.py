@@ -25,7 +25,7 @@ from app.window.stock.coating_dialog import SwatchField
 from app.window.stock.photo_field import PhotoField
 from planner.quantity import consumables_now
 from planner.values.book import Book
-from planner.values.coating import Mix, Portion
+from planner.values.mix import Mix, Portion
 from planner.values.moment import moment_of
 from planner.values.refusal import Refused
 from planner.values.step import Stage

@@ -31,7 +31,7 @@ from app.window.stock.supply_dialogs import (
 from app.window.stock.tree import ml
 from planner.quantity import ConsumableNow, consumables_now, parts_text
 from planner.values.book import Book
-from planner.values.coating import Mix, Portion
+from planner.values.mix import Mix, Portion
 from planner.values.moment import minute_of, moment_of
 from planner.values.supplies import Card, Leftover
 

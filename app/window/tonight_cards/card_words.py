@@ -9,7 +9,7 @@ from app.window.fill_amounts import amount_words, measure_words
 from app.window.message_translation import title
 from planner.quantity import Load
 from planner.tonight import LoadCard, WorkRow
-from planner.values.coating import Portion
+from planner.values.mix import Portion
 from planner.values.plan import BenchKind
 
 

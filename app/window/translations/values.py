@@ -26,8 +26,9 @@ from planner.layers.overcoat_table import TABLE, Below, Next
 from planner.quantity.usual_models import usual_names
 from planner.sequences.built_in import ALL
 from planner.sequences.references import ALSO_CALLED
-from planner.values.coating import Coating, Family, Finish, Mix, State
+from planner.values.coating import Coating, Family, Finish, State
 from planner.values.field import fields_of, values_within
+from planner.values.mix import Mix
 from planner.values.plan import BenchKind
 from planner.values.project import Event, Project
 from planner.values.sequence import Sequence

@@ -13,7 +13,8 @@ from planner.cure import Cure
 from planner.graph.gates import PassGate, gates_of
 from planner.passes import Pass, expand
 from planner.values.book import Book
-from planner.values.coating import Coating, film_of_mix
+from planner.values.coating import Coating
+from planner.values.mix import film_of_mix
 from planner.values.moment import Interval, minute_of, moment_of, zone_named
 from planner.values.plan import BenchKind, BenchWork, PassKey, Placement, Plan
 from planner.values.plausible_dates import PLAN_REACH

@@ -22,7 +22,8 @@ from planner.evening import log_entries
 from planner.evening.repairs import Repair
 from planner.values.bench_time import Extra, Recurring
 from planner.values.book import Book
-from planner.values.coating import Portion, State
+from planner.values.coating import State
+from planner.values.mix import Portion
 from planner.values.moment import minute_of, moment_of, zone_named
 from planner.values.plan import PassKey
 from planner.values.project import Event, Logged, Observed, Used

@@ -18,7 +18,7 @@ from app.service.shopping import (
 from planner.passes import expand_all
 from planner.quantity import RunsOut, fill, loads, shopping
 from planner.values.book import Book
-from planner.values.coating import Mix, Portion
+from planner.values.mix import Mix, Portion
 from planner.values.step import Stage, Tool
 from planner.values.supplies import Consumable, Leftover, Supplies
 

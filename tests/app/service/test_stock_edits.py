@@ -25,7 +25,8 @@ from app.service.edits import Edit
 from app.service.renaming import uses_of
 from planner.quantity import consumables_now, stock_now
 from planner.values.book import Book
-from planner.values.coating import Coating, Mix, Portion
+from planner.values.coating import Coating
+from planner.values.mix import Mix, Portion
 from planner.values.model import Chosen, Made
 from planner.values.project import Used
 from planner.values.refusal import Refused

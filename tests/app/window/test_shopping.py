@@ -20,7 +20,7 @@ from app.window.shopping.view import ShoppingView, runs_out_line
 from app.window.stock.supply_dialogs import AmountDialog
 from planner.quantity import ConsumableLine, RunsOut, Shopping, ShoppingLine
 from planner.values.book import Book
-from planner.values.coating import Portion
+from planner.values.mix import Portion
 from planner.values.step import Stage
 from planner.values.supplies import Consumable, Leftover, Supplies
 

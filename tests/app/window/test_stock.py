@@ -39,13 +39,12 @@ from planner.values.coating import (
     Family,
     Finish,
     Mark,
-    Mix,
-    Portion,
     Preparation,
     State,
     StateTime,
     Window,
 )
+from planner.values.mix import Mix, Portion
 from planner.values.project import Logged, Used
 from planner.values.step import Stage
 from planner.values.supplies import Card, Consumable, Drops, Leftover, Supplies

@@ -14,7 +14,8 @@ from planner.layers.findings import find
 from planner.layers.requirement import requirement
 from planner.layers.solvent_strength import strength_of
 from planner.values.book import Book
-from planner.values.coating import Mix, Portion, State
+from planner.values.coating import State
+from planner.values.mix import Mix, Portion
 from planner.values.project import Logged
 from planner.values.step import Application, Minutes, Role, Stage, Step, Tool
 

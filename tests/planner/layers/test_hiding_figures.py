@@ -15,7 +15,8 @@ from coat_books import book_of, coat
 from planner.layers.findings import find
 from planner.layers.hiding_coats import coats_to_hide, hides, lab, lightness
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Hiding, Mix, Portion
+from planner.values.coating import Coating, Family, Hiding
+from planner.values.mix import Mix, Portion
 from planner.values.step import Stage
 
 W = Family.WATERBORNE_ACRYLIC

@@ -13,7 +13,9 @@ from coat_books import book_of, coat, part, work
 from planner.layers.findings import find
 from planner.layers.hiding_coats import hides, lab
 from planner.values.book import Book
-from planner.values.coating import Coating, Effect, Family, Finish, Hiding, Mix, Portion, effect_of
+from planner.values.coating import Coating, Effect, Family, Finish, Hiding
+from planner.values.coating_names import effect_of
+from planner.values.mix import Mix, Portion
 from planner.values.model import Material
 from planner.values.step import Role, Stage, Step, Tool
 

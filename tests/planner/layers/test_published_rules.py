@@ -10,7 +10,8 @@ from planner.layers.findings import Finding, LayerVerdict, find
 from planner.layers.hiding_coats import lightness
 from planner.layers.mixing import unmixable
 from planner.values.book import Book
-from planner.values.coating import Family, Mark, Mix, Portion, Preparation, State, Window
+from planner.values.coating import Family, Mark, Preparation, State, Window
+from planner.values.mix import Mix, Portion
 from planner.values.step import Gate, Role, Stage
 
 PRIME = coat(Stage.PRIME, "grey primer", name="prime")

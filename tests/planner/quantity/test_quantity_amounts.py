@@ -25,8 +25,9 @@ from planner.quantity import (
 )
 from planner.values.bench_time import BenchTime
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mix, Portion
+from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush, Gear
+from planner.values.mix import Mix, Portion
 from planner.values.model import Model, Part, Place
 from planner.values.moment import minute_of
 from planner.values.project import Logged, Project

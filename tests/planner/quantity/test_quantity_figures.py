@@ -35,8 +35,9 @@ from planner.quantity.shared_mixes import stirrings
 from planner.quantity.shopping import shopping
 from planner.quantity.stock import old_bottle, stock_now
 from planner.quantity.transfer import transfer_efficiency
-from planner.values.coating import Coating, Family, Mix, Portion
+from planner.values.coating import Coating, Family
 from planner.values.gear import Airbrush
+from planner.values.mix import Mix, Portion
 from planner.values.project import Used
 from planner.values.step import Stage, Tool
 from planner.values.supplies import Leftover, Supplies

@@ -10,8 +10,9 @@ from amount_books import FINE, GREEN, NOW, PER_CM2_ML, SAND, cart, key, plan_of,
 from planner.passes import expand_all
 from planner.quantity import coating_needed, fill, loads, share_of, transfer_efficiency, used_by
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Mix, Portion
+from planner.values.coating import Coating, Family
 from planner.values.gear import Gear
+from planner.values.mix import Mix, Portion
 from planner.values.step import Application, Minutes, Stage, Step, Tool
 
 SPRAY = 0.30  # caught of the spray, assumed

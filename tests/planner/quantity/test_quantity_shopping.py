@@ -23,7 +23,8 @@ from amount_books import (
 
 from planner.quantity import Shopping, shopping
 from planner.values.book import Book
-from planner.values.coating import Coating, Family, Portion
+from planner.values.coating import Coating, Family
+from planner.values.mix import Portion
 from planner.values.project import Used
 from planner.values.step import Stage, Tool
 from planner.values.supplies import Consumable, Leftover, Supplies

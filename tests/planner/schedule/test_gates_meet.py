@@ -14,7 +14,8 @@ from planner.graph.gates import gates_of
 from planner.schedule.greedy import plan_book
 from planner.schedule.judge import judge
 from planner.values.book import Book
-from planner.values.coating import Family, Mark, Mix, Portion, Window
+from planner.values.coating import Family, Mark, Window
+from planner.values.mix import Mix, Portion
 from planner.values.moment import zone_named
 from planner.values.plan import Cause, Plan
 from planner.values.refusal import Refused

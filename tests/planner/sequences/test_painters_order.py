@@ -21,7 +21,8 @@ from planner.sequences.built_in.single_colour import SINGLE_COLOUR
 from planner.sequences.built_in.weathered import WEATHERED
 from planner.sequences.built_in.whitewash import WHITEWASH
 from planner.sequences.chosen_options import complete
-from planner.values.coating import THINNED_BY, Coating, Family, Finish, Mix
+from planner.values.coating import THINNED_BY, Coating, Family, Finish
+from planner.values.mix import Mix
 from planner.values.model import Model, Place
 from planner.values.sequence import Sequence
 from planner.values.step import CLEAR_STAGES, Stage, Step, Tool
