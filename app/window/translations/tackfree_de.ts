@@ -10298,34 +10298,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Eingerührter Verzö&amp;gerer</translation>
   </message>
   <message>
-   <source>is empty; name a coating</source>
-   <translation>ist leer; ein Mittel nennen</translation>
-  </message>
-  <message>
-   <source>What forms the film first; thinners and the rest after it</source>
-   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
-  </message>
-  <message>
-   <source>&amp;Parts by volume</source>
-   <translation>&amp;Teile nach Volumen</translation>
-  </message>
-  <message>
-   <source>&amp;Can be used for</source>
-   <translation>&amp;Verwendbar</translation>
-  </message>
-  <message>
-   <source>Else that of the first</source>
-   <translation>Sonst die des ersten</translation>
-  </message>
-  <message>
-   <source>Co&amp;lour</source>
-   <translation>Far&amp;be</translation>
-  </message>
-  <message>
-   <source>is empty; name at least one coating</source>
-   <translation>ist leer; mindestens ein Mittel nennen</translation>
-  </message>
-  <message>
    <source>&amp;Trial</source>
    <translation>&amp;Probe</translation>
   </message>
@@ -10416,6 +10388,34 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>part</source>
    <translation>Teil</translation>
+  </message>
+  <message>
+   <source>is empty; name a coating</source>
+   <translation>ist leer; ein Mittel nennen</translation>
+  </message>
+  <message>
+   <source>What forms the film first; thinners and the rest after it</source>
+   <translation>Zuerst, was den Film bildet; Verdünnung und alles Übrige danach</translation>
+  </message>
+  <message>
+   <source>&amp;Parts by volume</source>
+   <translation>&amp;Teile nach Volumen</translation>
+  </message>
+  <message>
+   <source>&amp;Can be used for</source>
+   <translation>&amp;Verwendbar</translation>
+  </message>
+  <message>
+   <source>Else that of the first</source>
+   <translation>Sonst die des ersten</translation>
+  </message>
+  <message>
+   <source>Co&amp;lour</source>
+   <translation>Far&amp;be</translation>
+  </message>
+  <message>
+   <source>is empty; name at least one coating</source>
+   <translation>ist leer; mindestens ein Mittel nennen</translation>
   </message>
   <message>
    <source>mm</source>
