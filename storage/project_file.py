@@ -142,8 +142,9 @@ def _read(archive: zipfile.ZipFile) -> ProjectFile:
         )
         seen.add(name)
     demand(EXCHANGE in seen, "", message("holds no project.json; this is no project file"))
+    data = _content(archive, EXCHANGE, MOST_EXCHANGE)
     try:
-        exchange = load(_content(archive, EXCHANGE, MOST_EXCHANGE))
+        exchange = load(data)
     except Refused as refused:
         raise refused.under(EXCHANGE) from refused
     pictures = {

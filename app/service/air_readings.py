@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.service import edits
+from app.service.csv_reading import shown
 from app.service.edits import Edit
 from planner.values.book import Book
 from planner.values.message import message
@@ -41,7 +42,8 @@ def read_typed(text: str) -> tuple[float, float]:
         temperature, humidity = (float(word) for word in plain.split())
     except ValueError:
         mend = message(
-            '"{text}" is not two numbers; type temperature and humidity, as 21.5 48', text=text[:60]
+            '"{text}" is not two numbers; type temperature and humidity, as 21.5 48',
+            text=shown(text),
         )
         raise Refused("gauge", mend) from None
     return temperature, humidity

@@ -7,10 +7,9 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.service import wording as words
 from app.service.books import starter_book
 from app.service.clock import local_zone
-from planner.values.message import Message, message, row
+from planner.values.message import Message, message
 from planner.values.refusal import Refused
 from storage import backups
 from storage.backups import BackupReason, Copy
@@ -124,12 +123,11 @@ def _line(copy: Copy, history: tuple[Entry, ...]) -> CopyLine:
     if read is None:
         return CopyLine(copy, message("of an older version"), "")
     projects, models, entries = backups.counted(read.book)
-    holds = row(
-        (
-            words.count(projects, "project"),
-            words.count(models, "model"),
-            words.count(entries, "entry of the logbook", "entries of the logbook"),
-        )
+    holds = message(
+        "projects: {projects}, models: {models}, entries of the logbook: {entries}",
+        projects=projects,
+        models=models,
+        entries=entries,
     )
     return CopyLine(copy, holds, _differs(backups.compare(read.entries, history)))
 

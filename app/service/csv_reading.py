@@ -170,7 +170,7 @@ def _no_text(_problem: UnicodeDecodeError) -> Message:
 
 def _separator(text: str) -> str:
     """Return what parts the first lines into the most cells, the same number in each."""
-    lines = [line for line in text.splitlines()[:SAMPLE] if line.strip()]
+    lines = [line[:MOST_CELL] for line in text.splitlines()[:SAMPLE] if line.strip()]
     best, most = ",", 0
     for separator in SEPARATORS:
         counts = [len(cells) for cells in csv.reader(lines, delimiter=separator)]

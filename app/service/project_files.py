@@ -58,11 +58,13 @@ def read_projects(path: Path) -> ProjectFile:
     Refused
         If it is neither; the place begins with the file's name.
     """
-    data = read_bounded(path, MOST_BYTES)
+    data = read_bounded(path, MOST_EXCHANGE)
+    if is_project_file(data) and len(data) > MOST_EXCHANGE:  # with many photos
+        data = read_bounded(path, MOST_BYTES)
     try:
         if is_project_file(data):
             return unpack(data)
-        return ProjectFile(load(data[: MOST_EXCHANGE + 1]), _none())
+        return ProjectFile(load(data), _none())
     except Refused as refused:
         place = f"{path}: {refused.place}" if refused.place else str(path)
         raise Refused(place, refused.mend) from refused

@@ -25,7 +25,7 @@ class Archives(QObject):
 
     _packed = Signal(str, int)
     _unpacked = Signal(str)
-    _failed = Signal(str)
+    _failed = Signal(object)  # as text it would stay English
 
     def __init__(self, session: Session, window: QWidget) -> None:
         super().__init__(window)

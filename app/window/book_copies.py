@@ -34,7 +34,7 @@ PATH = Qt.ItemDataRole.UserRole
 class _Read(QObject):
     """Carries what was read of the copies to the window's thread."""
 
-    came = Signal(object, str)
+    came = Signal(object, object)
 
 
 class BookCopies(QDialog):

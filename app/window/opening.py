@@ -31,7 +31,7 @@ class _Done(QObject):
     """Carries word from the background thread to the window's."""
 
     came = Signal(object)
-    uncopied = Signal(str)
+    uncopied = Signal(object)  # as `refused` is
 
 
 class _Reading:
@@ -91,12 +91,13 @@ class BookOpening(QObject):
     -------
     opened(BenchBook)
         It was read; whoever hears of it closes it.
-    refused(str)
-        It could not be opened; the sentence says why and how to mend it.
+    refused(object)
+        It could not be opened; the sentence says why and how to mend it.  Sent as
+        text it would stay English.
     """
 
     opened = Signal(object)
-    refused = Signal(str)
+    refused = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)

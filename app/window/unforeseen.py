@@ -42,7 +42,8 @@ class Unforeseen(QObject):
             ).format(path=report)
             look = box.addButton(self.tr("&Show the report"), QMessageBox.ButtonRole.ActionRole)
             look.clicked.connect(lambda: QDesktopServices.openUrl(_url(report)))
-        box.addButton(QMessageBox.StandardButton.Ok)
+        # Beside a second button Qt would not know what Escape and closing the box mean.
+        box.setEscapeButton(box.addButton(QMessageBox.StandardButton.Ok))
         box.setInformativeText(kept)
         self.box = box
         box.open()

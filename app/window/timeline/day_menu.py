@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 from app.service import bench_events, edits
 from app.service.edits import Edit
 from app.window import words
+from app.window.message_translation import translated
 from app.window.session import Session
 from app.window.strip_content import Strip, StripColumn
 from planner.values.book import Book
@@ -61,7 +62,7 @@ class DayActions(QObject):
 
     def _make(self, make: Callable[[Book], Edit]) -> None:
         refused = self._session.attempt(make)
-        self.said.emit("" if refused is None else str(refused))
+        self.said.emit("" if refused is None else translated(str(refused)))
 
 
 def session_of(strip: Strip, key: PassKey | None) -> StripColumn | None:

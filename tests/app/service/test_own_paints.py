@@ -87,6 +87,7 @@ def test_a_table_in_the_windows_code_page_keeps_its_letters() -> None:
         (b"kind;colour\nacrylic;\x81\x8d\n", "line 2", "no text"),
         (b"\xff\xfek\x00i\xd8", "", "no text"),
         ("kind;colour\nacrylic;" + "x" * 5000 + "\n", "line 2", "too long"),
+        ("kind;colour\nacrylic;" + "x" * 200_000 + "\n", "line 2", "quotation"),
         ("kind;colour\n" + ";".join("x" * 300) + "\n", "line 2", "far more cells"),
     ],
 )

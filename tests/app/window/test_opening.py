@@ -14,6 +14,8 @@ from window_steps import MakeWindow, settle
 from app.service import books
 from app.service.edits import Edit
 from app.window.main_window import MainWindow
+from app.window.opening import BookOpening
+from planner.values.message import Message
 from storage.bench_book import BenchBook
 
 
@@ -153,3 +155,15 @@ def test_a_book_that_is_being_read_is_let_go_where_the_window_closes(
     assert path in closed
     settle(qapp)
     assert window.session.book is None
+
+
+def test_why_a_book_cannot_be_opened_can_still_be_told_in_another_language(
+    qtbot, tmp_path: Path
+) -> None:
+    """Sent between threads as bare text it would stay English for ever."""
+    (tmp_path / "shopping.tackfree").write_bytes(b"no book at all")
+    opening = BookOpening()
+    with qtbot.waitSignal(opening.refused) as came:
+        opening.start(tmp_path / "shopping.tackfree", create=False)
+    assert isinstance(came.args[0], Message)
+    opening.stop()

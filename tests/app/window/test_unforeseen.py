@@ -3,6 +3,7 @@
 import sys
 
 import pytest
+from PySide6.QtCore import Qt
 from small_book import NOW, small_book
 
 from app.service import program_log
@@ -29,6 +30,8 @@ def test_a_fault_is_told_once_and_the_window_goes_on(qtbot, make_window, tmp_pat
     (report,) = (tmp_path / "log").glob("report-*.txt")
     assert str(report) in words
     assert "Mathilda" not in report.read_text("utf-8")
-    told.box.close()
+    box = told.box
+    qtbot.keyClick(box, Qt.Key.Key_Escape)
+    assert not box.isVisible()
     window.show_page("room")
     assert window.stack.currentWidget() is window.view("room")
