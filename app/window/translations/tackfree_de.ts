@@ -4248,10 +4248,6 @@ in {length}</translation>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
   </message>
-  <message>
-   <source>The whole row</source>
-   <translation>Die ganze Zeile</translation>
-  </message>
  </context>
  <context>
   <name>PlacesTable</name>
@@ -11570,6 +11566,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>von einer älteren Version</translation>
   </message>
   <message>
+   <source>projects: {projects}, models: {models}, entries of the logbook: {entries}</source>
+   <translation>Projekte: {projects}, Modelle: {models}, Einträge im Logbuch: {entries}</translation>
+  </message>
+  <message>
    <source>another book</source>
    <translation>ein anderes Buch</translation>
   </message>
@@ -14472,10 +14472,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>projects: {projects}, models: {models}, entries of the logbook: {entries}</source>
-   <translation>Projekte: {projects}, Modelle: {models}, Einträge im Logbuch: {entries}</translation>
   </message>
  </context>
  <context>
