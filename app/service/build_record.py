@@ -20,6 +20,8 @@ from app.service.document import (
     ListItems,
     Paragraph,
 )
+from app.service.model_faces import face_of
+from app.service.model_outlines import outline_svg
 from app.service.photo_data import Damaged, bare
 from app.service.run_sheet_text import mix_text
 from app.service.starter_stock import swatch_of
@@ -47,6 +49,7 @@ WORK_HEAD = (
     *(message("time"), message("model"), message("work"), message("laid")),
     *(message("minutes"), message("air"), message("used"), message("note")),
 )
+LAID = 3  # the column of `WORK_HEAD` that a coat's swatch stands in
 MOST_TOLD = 20  # of pieces of work that took longer
 
 
@@ -133,6 +136,7 @@ class _Record:
         yield DocumentTable(
             message("The project"), (message("what"), message("how it was")), tuple(self._facts())
         )
+        yield from self._faces()
         if self.entries:
             yield Heading(self.level, message("What was done"))
             for on, group in groupby(self.entries, lambda entry: self._on(entry.fact.start)):
@@ -143,6 +147,18 @@ class _Record:
         yield Heading(self.level, message("What to do differently"))
         lessons = tuple(self._lessons())
         yield ListItems(lessons) if lessons else Paragraph(message("Nothing was noted."))
+
+    def _faces(self) -> Iterator[Block]:
+        """Yield each model as it looks by its logbook, and how far it is."""
+        for model in self.project.models:
+            face = face_of(self.book, self.project.name, model.name)
+            caption = message(
+                "{model}: {done} of {n} steps done",
+                model=model.name,
+                done=face.done,
+                n=len(face.ribbon),
+            )
+            yield Figure(outline_svg(face), "image/svg+xml", caption, small=True)
 
     def _facts(self) -> Iterator[tuple[str, str]]:
         models = [
@@ -199,6 +215,8 @@ class _Record:
             message("Work of {day}", day=on),
             WORK_HEAD,
             tuple(self._row(entry) for entry in entries),
+            tuple(self._colour(entry) for entry in entries),
+            LAID,
         )
         for entry in entries:
             for name in entry.fact.photos:
@@ -211,6 +229,10 @@ class _Record:
                         day=wording.day(minute_of(entry.fact.start), self.zone),
                     ),
                 )
+
+    def _colour(self, entry: RecordEntry) -> str:
+        """Return the colour of the first coat that an entry laid, "" where it laid none."""
+        return next((swatch_of(self.book, name) for _, name in entry.pass_.films), "")
 
     def _row(self, entry: RecordEntry) -> tuple[str, ...]:
         fact = entry.fact

@@ -29,13 +29,15 @@ class Paragraph:
 class DocumentTable:
     """Rows under a head; ``caption`` says what they are.
 
-    ``swatches`` are the colours of the rows as "#rrggbb", "" for none, where they have any.
+    ``swatches`` are the colours of the rows as "#rrggbb", "" for none, where they have any;
+    each stands before the cell of the column ``swatched``.
     """
 
     caption: str
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     swatches: tuple[str, ...] = ()
+    swatched: int = 0
 
 
 @dataclass(frozen=True)
@@ -47,11 +49,15 @@ class ListItems:
 
 @dataclass(frozen=True)
 class Figure:
-    """A photo and what is said under it; ``kind`` is its media type."""
+    """A photo or drawing and what is said under it; ``kind`` is its media type.
+
+    A ``small`` one stands in a grid of small ones.
+    """
 
     data: bytes
     kind: str
     caption: str
+    small: bool = False
 
 
 Block = Heading | Paragraph | DocumentTable | ListItems | Figure
@@ -83,4 +89,5 @@ def _translated(block: Block, translate: Translate) -> Block:
         head=tuple(map(translate, block.head)),
         rows=tuple(tuple(map(translate, row)) for row in block.rows),
         swatches=block.swatches,
+        swatched=block.swatched,
     )

@@ -37,7 +37,17 @@ p, td { white-space: pre-line; }
 figure { margin: 0; } img { max-width: 100%; height: auto; }
 .swatch { display: inline-block; width: 1.4em; height: 1.4em; border-radius: 50%;
   border: 1px solid #857b6b; margin-right: .5em; vertical-align: -.3em; }
-@media print { body { max-width: none; } tr, figure { break-inside: avoid; } }
+.faces { display: grid; gap: .5rem 1rem;
+  grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); }
+figcaption { font-size: .9rem; }
+h1 + p, h2 + p { margin-top: .25rem; }
+@media print {
+  :root { color-scheme: light; --ink: #000; --paper: #fff; --rule: #999; }
+  body { max-width: none; margin: 0; font-size: 10pt; }
+  .swatch { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  tr, figure { break-inside: avoid; } h2, h3, caption { break-after: avoid; }
+  thead { display: table-header-group; }
+}
 """
 
 
@@ -58,9 +68,15 @@ def html_of(document: Document, language: str = "en") -> bytes:
 
 def _blocks(blocks: Iterable[Block]) -> Iterator[str]:
     """Yield every block; photos that follow each other are laid out side by side."""
-    for photos, group in groupby(blocks, lambda block: isinstance(block, Figure)):
+    for grid, group in groupby(blocks, _grid):
         told = [_block(block) for block in group]
-        yield "\n".join(['<div class="photos">', *told, "</div>"] if photos else told)
+        yield "\n".join([f'<div class="{grid}">', *told, "</div>"] if grid else told)
+
+
+def _grid(block: Block) -> str:
+    if not isinstance(block, Figure):
+        return ""
+    return "faces" if block.small else "photos"
 
 
 def _block(block: Block) -> str:
@@ -80,13 +96,18 @@ def _table(table: DocumentTable) -> str:
     head = "".join(f'<th scope="col">{_text(cell)}</th>' for cell in table.head)
     dabs = map(_dab, table.swatches)
     rows = "\n".join(
-        f"<tr><td>{dab}" + "</td><td>".join(map(_text, cells)) + "</td></tr>"
+        "<tr>" + "".join(_cells(cells, dab, table.swatched)) + "</tr>"
         for dab, cells in zip_longest(dabs, table.rows, fillvalue="")
     )
     return (
         f"<table>\n<caption>{_text(table.caption)}</caption>\n"
         f"<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n</table>"
     )
+
+
+def _cells(cells: Iterable[str], dab: str, swatched: int) -> Iterator[str]:
+    for at, cell in enumerate(cells):
+        yield f"<td>{dab if at == swatched else ''}{_text(cell)}</td>"
 
 
 def _dab(swatch: str) -> str:

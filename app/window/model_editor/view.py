@@ -3,19 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import cached_property, partial
-from typing import TypeVar
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction, QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
     QLineEdit,
     QMenu,
-    QScrollArea,
     QSplitter,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -29,15 +24,12 @@ from app.window.flow_layout import FlowLayout
 from app.window.labels import MessageLabel, field_label, text
 from app.window.missed_words import model_line
 from app.window.model_editor.actions import Acts
-from app.window.model_editor.bulk_form import ManyForm
 from app.window.model_editor.face_photos import FacePhotos
 from app.window.model_editor.fields import EditorForm
-from app.window.model_editor.forms import ModelForm, PartForm, PlaceForm
+from app.window.model_editor.form_stack import ASIDE, FormStack
 from app.window.model_editor.layers import Layouts
 from app.window.model_editor.network_panel import NetworkPanel
 from app.window.model_editor.nodes import Key, Known, NodeKind, nodes_of, step_name
-from app.window.model_editor.project_form import ProjectForm
-from app.window.model_editor.step_form import StepForm
 from app.window.model_editor.tree_model import BuildModel
 from app.window.model_editor.tree_view import BuildTree
 from app.window.model_faces import face_icon
@@ -51,9 +43,7 @@ from planner.values.keys import ModelKey
 from planner.values.lookup import project_of
 from planner.values.refusal import Refused
 
-ASIDE = 330
 FEW = 6  # models that need no words to narrow them
-F = TypeVar("F", bound=EditorForm)
 
 
 class BuildView(QWidget):
@@ -62,7 +52,6 @@ class BuildView(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.ready = False
-        self._areas: dict[EditorForm, QScrollArea] = {}
         self._colours = LIGHT
         self._session = session
         self._known = Known()
@@ -72,8 +61,7 @@ class BuildView(QWidget):
         self.model.picture = self._picture
         self._photos = FacePhotos(self)
         self.tree = BuildTree(self.model)
-        self.forms = QStackedWidget()
-        self.forms.addWidget(QWidget())
+        self.forms = FormStack()
         self.findings = FindingsPanel()
         self.network = NetworkPanel(self._layouts)
         self.message = MessageLabel()
@@ -93,46 +81,8 @@ class BuildView(QWidget):
         """The open book."""
         return self._session.book
 
-    # A form is made when the first line of its kind is chosen: the window opens sooner.
-
-    @cached_property
-    def project_form(self) -> ProjectForm:
-        """The form of a project."""
-        return self._made(ProjectForm())
-
-    @cached_property
-    def model_form(self) -> ModelForm:
-        """The form of a model."""
-        return self._made(ModelForm())
-
-    @cached_property
-    def part_form(self) -> PartForm:
-        """The form of a part."""
-        return self._made(PartForm())
-
-    @cached_property
-    def place_form(self) -> PlaceForm:
-        """The form of a place."""
-        return self._made(PlaceForm())
-
-    @cached_property
-    def step_form(self) -> StepForm:
-        """The form of a step."""
-        return self._made(StepForm())
-
-    @cached_property
-    def many_form(self) -> ManyForm:
-        """The form of several steps."""
-        return self._made(ManyForm())
-
-    def _made(self, form: F) -> F:
-        form.wanted.connect(partial(self._edit, form))
-        area = _scrolling(form)
-        self._areas[form] = area
-        self.forms.addWidget(area)
-        return form
-
     def _connect(self) -> None:
+        self.forms.wanted.connect(self._edit)
         self.tree.chosen.connect(self.acts.show_chosen)
         self.tree.chosen.connect(lambda: self._later.start(0))
         # An editor closes and a drop ends before the book is another: Qt still holds the lines.
@@ -294,7 +244,7 @@ class BuildView(QWidget):
             for model in project.models
         )
         told, late = model_line(picture, at.project, at.model) if picture and there else ("", False)
-        self.model_form.show_done(told, late, self._colours)
+        self.forms.model.show_done(told, late, self._colours)
 
     # -- editing ----------------------------------------------------------------------------
 
@@ -317,7 +267,7 @@ class BuildView(QWidget):
 
     def _edit(self, form: EditorForm, make: Callable[[Book], Edit]) -> None:
         before = self.tree.current()
-        follow = self._following(before)
+        follow = self.forms.following(before)
         refused = self._session.attempt(make)
         if refused is not None:
             form.refuse(refused)
@@ -325,27 +275,6 @@ class BuildView(QWidget):
             new = follow()
             if not self.model.index_of(before).isValid() and self.model.index_of(new).isValid():
                 self.tree.choose(new)
-
-    def _following(self, key: Key | None) -> Callable[[], Key] | None:
-        """Return how to find a line again that its form may have given another name."""
-        if key is None:
-            return None
-        if key.kind is NodeKind.STEP:
-            name = self.step_form.id.text().strip()
-            return lambda: Key(NodeKind.STEP, key.project, key.model, step=name)
-        if key.kind is NodeKind.MODEL:
-            name = self.model_form.name.text().strip()
-            return lambda: Key(NodeKind.MODEL, key.project, name)
-        if key.kind is NodeKind.PROJECT:
-            name = self.project_form.name.text().strip()
-            return lambda: Key(NodeKind.PROJECT, name)
-        if key.kind is NodeKind.PART:
-            name = self.part_form.name.text().strip()
-            return lambda: Key(NodeKind.PART, key.project, key.model, part=name)
-        if key.kind is NodeKind.PLACE:
-            name = self.place_form.name.text().strip()
-            return lambda: Key(NodeKind.PLACE, key.project, key.model, part=key.part, place=name)
-        return None
 
     def _mend(self, finding: Finding) -> None:
         mend = finding.mend
@@ -360,36 +289,15 @@ class BuildView(QWidget):
         try:
             self._show_form()
         except Refused:  # it has just gone from the book; the tree follows
-            self.forms.setCurrentIndex(0)
+            self.forms.show_none()
         self._show_drawing()
         self._show_findings()
 
     def _show_form(self) -> None:
-        key, book, steps = self.tree.current(), self.book, self.tree.steps()
-        if key is None or book is None:
-            self.forms.setCurrentIndex(0)
-        elif len(steps) > 1:
-            self.many_form.show_steps(book, [step.spot for step in steps])
-            self._front(self.many_form)
-        elif key.kind is NodeKind.PROJECT:
-            self.project_form.show_project(book, key.project)
-            self._front(self.project_form)
-        elif key.kind is NodeKind.STEP:
-            self.step_form.show_step(book, key.spot)
-            self._front(self.step_form)
-        elif key.kind is NodeKind.PART:
-            self.part_form.show_part(book, key.home, key.part)
-            self._front(self.part_form)
-        elif key.kind is NodeKind.PLACE:
-            self.place_form.show_place(book, key.home, key.part, key.place)
-            self._front(self.place_form)
-        else:
-            self.model_form.show_model(book, key.home)
+        key = self.tree.current()
+        self.forms.show_line(self.book, key, self.tree.steps())
+        if key is not None and key.kind is NodeKind.MODEL and self.book is not None:
             self._show_done(key.home)
-            self._front(self.model_form)
-
-    def _front(self, form: EditorForm) -> None:
-        self.forms.setCurrentWidget(self._areas[form])
 
     def _show_drawing(self) -> None:
         key = self.tree.current()
@@ -437,14 +345,3 @@ def _menu_button(name: str, menu: QMenu) -> QToolButton:
     button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
     button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
     return button
-
-
-def _scrolling(form: QWidget) -> QScrollArea:
-    area = QScrollArea()
-    area.setWidget(form)
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    area.setMinimumWidth(ASIDE)
-    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields come into sight with the keys
-    return area

@@ -4248,6 +4248,10 @@ in {length}</translation>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
   </message>
+  <message>
+   <source>The whole row</source>
+   <translation>Die ganze Zeile</translation>
+  </message>
  </context>
  <context>
   <name>PlacesTable</name>
@@ -14472,6 +14476,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>{model}: {done} of {n} steps done</source>
+   <translation>{model}: {done} von {n} Schritten erledigt</translation>
   </message>
  </context>
  <context>

@@ -6,6 +6,7 @@ from base64 import b64decode
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
+from xml.etree import ElementTree
 
 import html5lib
 import pytest
@@ -28,6 +29,11 @@ def page_of(book: Book, photos: Path, only: str = "") -> Any:
     data = html_of(build_record(book, NOW, photos, only=only))
     parser = html5lib.HTMLParser(strict=True)
     return parser.parse(data.decode())
+
+
+def photographs(page: Any) -> list[Any]:
+    """Return the pictures that are no drawings of ours."""
+    return [one for one in page.iter(f"{HTML}img") if "svg" not in one.get("src")]
 
 
 def cells(page: Any) -> list[str]:
@@ -84,7 +90,7 @@ def test_what_to_do_differently_is_what_went_wrong_and_what_took_longer(tmp_path
 
 def test_photos_are_in_the_page_and_missing_ones_are_named(tmp_path: Path) -> None:
     page = page_of(logged_book(), photos_in(tmp_path / "b.photos"))
-    (image,) = page.iter(f"{HTML}img")
+    (image,) = photographs(page)
     head, _, data = image.get("src").partition(",")
     assert head == "data:image/png;base64"
     assert b64decode(data) == png()
@@ -96,7 +102,7 @@ def test_a_photo_that_is_no_picture_is_not_embedded(tmp_path: Path) -> None:
     folder = photos_in(tmp_path / "b.photos")
     (folder / PHOTO).write_bytes(b"<svg onload='alert(1)'>")
     page = page_of(logged_book(), folder)
-    assert list(page.iter(f"{HTML}img")) == []
+    assert photographs(page) == []
     assert "cannot show" in text_of(page)
 
 
@@ -139,7 +145,7 @@ def test_markdown_says_the_same(tmp_path: Path) -> None:
     mine = [" ".join(cell.split()) for cell in cells(page)]
     theirs = page_of(logged_book(), tmp_path / "b.photos")
     assert mine == [" ".join(cell.split()) for cell in cells(theirs)]
-    (image,) = page.iter(f"{HTML}img")
+    (image,) = photographs(page)
     assert b64decode(image.get("src").partition(",")[2]) == png()
 
 
@@ -149,3 +155,39 @@ def test_each_coating_has_its_swatch_beside_it(tmp_path: Path) -> None:
     primer = book.coating("grey primer").swatch
     assert f".c{primer[1:]} {{ background: {primer}; }}" in data
     assert f'<span class="swatch c{primer[1:]}"></span>' in data
+
+
+def test_each_model_has_its_face_in_its_present_coats(tmp_path: Path) -> None:
+    """The outline is well-formed XML and filled with the primer that the log has laid."""
+    book = logged_book()
+    page = page_of(book, tmp_path / "b.photos")
+    faces = [one for one in page.iter(f"{HTML}img") if "svg" in one.get("src")]
+    project = book.project(PROJECT)
+    assert len(faces) == len(project.models)
+    for image, model in zip(faces, project.models, strict=True):
+        assert image.get("alt").startswith(f"{model.name}: ")
+        drawn = ElementTree.fromstring(b64decode(image.get("src").partition(",")[2]))
+        fills = {shape.get("fill") for shape in drawn}
+        laid = {book.coating(name).swatch for name in ("grey primer", "sand")}
+        assert fills & laid
+
+
+def test_the_coat_of_each_line_of_work_has_its_swatch(tmp_path: Path) -> None:
+    book = logged_book()
+    primer = book.coating("grey primer").swatch
+    page = page_of(book, tmp_path / "b.photos")
+    found = [
+        cell
+        for cell in page.iter(f"{HTML}td")
+        if "".join(cell.itertext()).startswith("grey primer on ")
+    ]
+    assert found
+    assert all(cell[0].get("class") == f"swatch c{primer[1:]}" for cell in found)
+
+
+def test_swatches_are_printed_and_the_sheet_is_white(tmp_path: Path) -> None:
+    """Browsers leave backgrounds off paper unless told so (CSS Color Adjustment 1, 3.2)."""
+    data = html_of(build_record(logged_book(), NOW, tmp_path)).decode()
+    printed = data.partition("@media print")[2]
+    assert "print-color-adjust: exact" in printed
+    assert "--paper: #fff" in printed

@@ -227,7 +227,7 @@ def test_a_step_is_changed_field_by_field_and_refused_beside_the_field(qtbot, bu
     window, view = build(small_book())
     view.tree.choose(line("wash"))
     QApplication.processEvents()
-    form = view.step_form
+    form = view.forms.step
     form.fixed.setValue(25)
     form.look.setValue(20)
     form.traits[Trait.SMELLS].setChecked(True)
@@ -271,7 +271,7 @@ def test_gates_are_written_in_words(qtbot, build) -> None:  # type: ignore[no-un
     window, view = build(small_book())
     view.tree.choose(line("wipe"))
     QApplication.processEvents()
-    (gate,) = view.step_form.gates.rows
+    (gate,) = view.forms.step.gates.rows
     (shown,) = gate.windows.rows
     assert shown.closes.minutes.value() == 60
     shown.closes.minutes.setValue(45)
@@ -281,7 +281,7 @@ def test_gates_are_written_in_words(qtbot, build) -> None:  # type: ignore[no-un
     before = window.session.book
     shown.closes.minutes.setValue(5)  # it would close before it opens
     assert window.session.book is before
-    assert "must lie after opens" in view.step_form.messages["closes"].text()
+    assert "must lie after opens" in view.forms.step.messages["closes"].text()
     shown.closes.minutes.setValue(50)
     replan(qtbot, window, gate.remove.click)
     assert step(window, "wipe").gates == ()
@@ -291,7 +291,7 @@ def test_many_steps_are_changed_at_once(qtbot, build) -> None:  # type: ignore[n
     window, view = build(small_book())
     view.tree.choose(line("prime"), line("sand"), line("gloss"))
     QApplication.processEvents()
-    form = view.many_form
+    form = view.forms.many
     assert form.isVisible()
     replan(qtbot, window, lambda: form.tool.setCurrentIndex(form.tool.findData(Tool.BRUSH.value)))
     assert [step(window, name).tool for name in ORDER[:3]] == [Tool.BRUSH] * 3
@@ -306,24 +306,24 @@ def test_models_parts_places_and_projects_have_forms(qtbot, build) -> None:  # t
     window, view = build(two_carts())
     view.tree.choose(Key(NodeKind.MODEL, PROJECT, CART))
     QApplication.processEvents()
-    view.model_form.scale.setText("1:35")
-    view.model_form.scale.editingFinished.emit()
-    view.model_form.first.setChecked(True)
-    view.model_form.sized.setChecked(True)
+    view.forms.model.scale.setText("1:35")
+    view.forms.model.scale.editingFinished.emit()
+    view.forms.model.first.setChecked(True)
+    view.forms.model.sized.setChecked(True)
     view.tree.choose(Key(NodeKind.PART, PROJECT, CART, part="tub"))
     QApplication.processEvents()
-    view.part_form.holder.setText("cork")
-    view.part_form.holder.editingFinished.emit()
+    view.forms.part.holder.setText("cork")
+    view.forms.part.holder.editingFinished.emit()
     view.tree.choose(Key(NodeKind.PLACE, PROJECT, CART, part="tub", place="bed"))
     QApplication.processEvents()
-    view.place_form.measures.add.click()
-    view.place_form.name.setText("floor")
-    view.place_form.name.editingFinished.emit()
+    view.forms.place.measures.add.click()
+    view.forms.place.name.setText("floor")
+    view.forms.place.name.editingFinished.emit()
     assert view.tree.current() == Key(NodeKind.PLACE, PROJECT, CART, part="tub", place="floor")
     view.tree.choose(Key(NodeKind.PROJECT, PROJECT))
     QApplication.processEvents()
-    view.project_form.note.setPlainText("for the yard")
-    replan(qtbot, window, view.project_form.note.left.emit)
+    view.forms.project.note.setPlainText("for the yard")
+    replan(qtbot, window, view.forms.project.note.left.emit)
     book = window.session.book
     assert book is not None
     project, home = book.project(PROJECT), cart(window)
@@ -340,13 +340,13 @@ def test_a_kind_brings_parts_whose_areas_say_that_they_are_assumed(build) -> Non
     window, view = build(book)
     view.tree.choose(Key(NodeKind.MODEL, PROJECT, "new one"))
     QApplication.processEvents()
-    form = view.model_form
+    form = view.forms.model
     form.kind.setCurrentIndex(form.kind.findData(ModelKind.WHEELED.value))
     QApplication.processEvents()
     assert [part.name for part in cart(window, "new one").parts] == ["body", "wheels", "tools"]
     view.tree.choose(Key(NodeKind.PLACE, PROJECT, "new one", part="wheels", place="all over"))
     QApplication.processEvents()
-    place = view.place_form
+    place = view.forms.place
     # by hand: 19 % of a box of 79.26 m² at 1:72, 152.9 cm²
     assert "29 cm², assumed: 19%" in place.found.text()
     place.share.setValue(0.25)
