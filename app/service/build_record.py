@@ -172,7 +172,7 @@ class _Record:
             if ends:
                 yield message("last work"), self._moment(max(ends))
         if self.project.target:
-            yield message("date to keep"), message("{day}", day=self.project.target)
+            yield message("date to keep"), wording.date_of(self.project.target)
         whole = sum(entry.minutes or 0 for entry in self.entries)
         evenings = len({self._on(entry.fact.start) for entry in self.entries})
         if evenings == 1:
@@ -211,10 +211,11 @@ class _Record:
         yield Heading(
             self.level + 1, message("{day}, {hours} of work", day=day, hours=_hours(minutes))
         )
+        head, rows = _told(WORK_HEAD, [self._row(entry) for entry in entries])
         yield DocumentTable(
-            message("Work of {day}", day=on),
-            WORK_HEAD,
-            tuple(self._row(entry) for entry in entries),
+            message("Work of {day}", day=wording.date_of(on)),
+            head,
+            rows,
             tuple(self._colour(entry) for entry in entries),
             LAID,
         )
@@ -239,7 +240,7 @@ class _Record:
         minutes: str = str(entry.minutes)
         if entry.minutes is None:
             minutes = message("under way")
-        elif fact.planned is not None:
+        elif fact.planned not in (None, entry.minutes):
             minutes = message(
                 "{minutes} (planned {planned})", minutes=entry.minutes, planned=fact.planned
             )
@@ -371,6 +372,17 @@ class _Record:
     def _moment(self, moment: datetime) -> str:
         minute = minute_of(moment)
         return row((wording.day(minute, self.zone), wording.clock_time(minute, self.zone)), " ")
+
+
+def _told(
+    head: tuple[str, ...], rows: list[tuple[str, ...]]
+) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
+    """Return a table without the columns in which nothing stands."""
+    kept = [at for at in range(len(head)) if at <= LAID or any(row[at] for row in rows)]
+    return (
+        tuple(head[at] for at in kept),
+        tuple(tuple(row[at] for at in kept) for row in rows),
+    )
 
 
 def _work(entry: RecordEntry) -> str:

@@ -30,6 +30,7 @@ body { margin: 2rem auto; padding: 0 1rem; max-width: 62rem; color: var(--ink);
 h1, h2, h3 { line-height: 1.2; } h2 { border-bottom: 1px solid var(--rule); margin-top: 2.5rem; }
 table { border-collapse: collapse; width: 100%; margin: .5rem 0 1rem; }
 caption { text-align: left; font-style: italic; }
+th, td { overflow-wrap: break-word; max-width: 22rem; }
 th, td { border-bottom: 1px solid var(--rule); padding: .3rem .6rem .3rem 0;
   text-align: left; vertical-align: top; }
 p, td { white-space: pre-line; }

@@ -210,6 +210,8 @@ def card_work(card: LoadCard) -> str:
     stage: str = row_of((first.stage,))
     if differ(card) or not first.title:
         return stage
+    if first.title.casefold().startswith(first.stage.value):  # it says its stage itself
+        return first.title
     return row_of((first.stage, first.title), ": ")
 
 

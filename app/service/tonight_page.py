@@ -50,8 +50,11 @@ section { background: var(--sheet); border: 1px solid var(--rule); border-radius
 p { margin: 2px 0; } .soft { color: var(--soft); } .next { color: var(--word); font-weight: 600; }
 .swatch { display: inline-block; width: 24px; height: 24px; border-radius: 50%;
   border: 1px solid var(--frame); vertical-align: -6px; margin-right: 8px; }
+.work { color: var(--soft); margin-top: 10px; }
+.places { display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr));
+  column-gap: 12px; border-top: 1px solid var(--rule); }
 label { display: flex; align-items: center; gap: 12px; min-height: 44px;
-  border-top: 1px solid var(--rule); }
+  border-bottom: 1px solid var(--rule); }
 input { width: 24px; height: 24px; flex: none; accent-color: var(--edge); }
 input:checked + span { color: var(--soft); text-decoration: line-through; }
 li { margin: 4px 0; } ul { padding-left: 18px; margin: 4px 0; }
@@ -172,12 +175,14 @@ def _set_up(row: BenchRow, said: _Said) -> str:
 def _card(card: LoadCard, said: _Said) -> Iterator[str]:
     clock = wording.clock_time(card.start, said.zone)
     first, filling = card.rows[0], card.filling
-    title = run_sheet_text.bench_text(filling) if filling else run_sheet_text.card_work(card)
+    title = filling.coating if filling else run_sheet_text.card_work(card)
     swatch = escape(card.swatch)
     dab = f'<span class="swatch" style="background:{swatch}"></span>' if swatch else ""
     heading = said(title)
     yield f"<section>\n<h2>{dab}{heading[:1].upper()}{heading[1:]}</h2>"
-    yield f'<p class="soft">{clock} · {said(message("{n} min", n=card.minutes))}</p>'
+    about = [clock, said(message("{n} min", n=card.minutes))]
+    about += [said(run_sheet_text.bench_text(filling))] if filling else []
+    yield f'<p class="soft">{" · ".join(about)}</p>'
     if filling and filling.load:
         yield f"<p>{said(load_text(filling.load))}</p>"
     elif filling is None:
@@ -186,13 +191,17 @@ def _card(card: LoadCard, said: _Said) -> Iterator[str]:
             yield from (
                 f"<p>{said(each)}</p>" for each in run_sheet_text.put_out(card, coat.coating)
             )
-    shown = ""
+    work, named = "" if filling or run_sheet_text.differ(card) else _work(first), ""
     for row in card.rows:
-        named = _model(row, with_work=filling is not None or run_sheet_text.differ(card))
-        if named != shown:
+        if _work(row) != work:
+            work, named = _work(row), ""
+            yield f'<p class="work">{said(work)}</p>'
+        if _model(row) != named:
+            named = _model(row)
             yield f"<h3>{said(named)}</h3>"
-            shown = named
+        yield '<div class="places">'
         yield from _ticks(row, said)
+        yield "</div>"
     for other in card.around:
         if other is not filling:
             yield f'<p class="soft">{_set_up(other, said)}</p>'
@@ -203,10 +212,8 @@ def _work(row: WorkRow) -> str:
     return row.title or row_of((row.stage,))
 
 
-def _model(row: WorkRow, *, with_work: bool) -> str:
+def _model(row: WorkRow) -> str:
     told: str = row.key.model
-    if with_work:
-        told = message("{model}: {work}", model=told, work=_work(row))
     if row.key.coat > 1:
         told = message("{work}, coat {coat}", work=told, coat=row.key.coat)
     return told

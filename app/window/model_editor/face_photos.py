@@ -7,8 +7,8 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QRect, QTimer, Signal
 from PySide6.QtGui import QPixmap
 
+from app.service.model_outlines import BOX
 from app.window.logbook.thumbnails import thumbnail
-from app.window.model_faces import BOX
 
 
 class FacePhotos(QObject):

@@ -93,7 +93,7 @@ def entry_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]
         paint_box(painter, clock, top + line * 0.1, line * 0.8)
 
     head = together(bands[:2], line * 2)  # both lines at the left stand beside it
-    return [*beside([head], mark), *bands[2:], gap_of(line * 0.45)]
+    return [gap_of(line * 0.2), *beside([head], mark), *bands[2:], gap_of(line * 0.25)]
 
 
 def _brief_bands(entry: SheetEntry, fonts: Fonts, width: float) -> list[PageBand]:
@@ -192,4 +192,4 @@ def section_bands(evening: SheetEvening, fonts: Fonts, width: float) -> Iterator
         bands = text_bands(section.title, fonts.strong, 0, width)
         for text in section.lines:
             bands += beside(text_bands(text, fonts.body, line, width - line), _dash_drawer(line))
-        yield [*bands, gap_of(line * 0.45)]
+        yield [gap_of(line * 0.2), *bands, gap_of(line * 0.25)]

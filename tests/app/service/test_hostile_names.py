@@ -56,6 +56,8 @@ TEXTS = [
     LONG,
 ]
 
+OUTLINE = "data:image/svg+xml;base64,"
+
 
 def spiked(name: str, text: str) -> Book:
     """Return the logged book with a name and a text wherever one may stand."""
@@ -103,8 +105,11 @@ def test_the_page_shows_it_and_nothing_runs(name: str, text: str) -> None:
     page = html5lib.HTMLParser(strict=True).parse(data)
     plain = html5lib.HTMLParser(strict=True).parse(html_of(record_of(logged_book())).decode())
     assert {tag for tag, _ in elements(page)} <= {tag for tag, _ in elements(plain)} | {"bdi"}
-    for _, held in elements(page):
-        assert re.fullmatch(r"|photos|swatch c[0-9a-f]{6}", held.pop("class", ""))
+    for tag, held in elements(page):
+        assert re.fullmatch(r"|photos|faces|swatch c[0-9a-f]{6}", held.pop("class", ""))
+        if tag.endswith("img"):  # an outline of ours, which holds no text
+            assert held.pop("src").startswith(OUTLINE)
+            assert shown(name) in shown(held.pop("alt"))
         assert set(held) <= {"lang", "charset", "http-equiv", "content", "name", "scope"}
     body = "".join("".join(page.find(f"{HTML}body").itertext()).split())
     assert shown(name) in body
@@ -117,6 +122,9 @@ def test_markdown_shows_it_and_makes_nothing_of_it(name: str, text: str) -> None
     source = markdown_of(record_of(spiked(name, text))).decode()
     tokens = MarkdownIt("gfm-like", {"linkify": False}).parse(source)
     every = [one for token in tokens for one in (token, *(token.children or ()))]
+    drawn = [one for one in every if one.type == "image"]
+    assert all(one.attrGet("src").startswith(OUTLINE) for one in drawn)
+    every = [one for one in every if one not in drawn]
     assert not {one.type for one in every} & {
         "html_block", "html_inline", "link_open", "image", "code_inline", "fence", "code_block",
         "strong_open", "blockquote_open", "hr", "s_open", "ordered_list_open",
