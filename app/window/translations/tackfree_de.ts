@@ -4248,10 +4248,6 @@ in {length}</translation>
    <source>{place}: click to tick it on every model</source>
    <translation>{place}: ein Klick hakt es an jedem Modell ab</translation>
   </message>
-  <message>
-   <source>The whole row</source>
-   <translation>Die ganze Zeile</translation>
-  </message>
  </context>
  <context>
   <name>PlacesTable</name>
@@ -11902,6 +11898,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Nichts wurde notiert.</translation>
   </message>
   <message>
+   <source>{model}: {done} of {n} steps done</source>
+   <translation>{model}: {done} von {n} Schritten erledigt</translation>
+  </message>
+  <message>
    <source>models</source>
    <translation>Modelle</translation>
   </message>
@@ -11916,10 +11916,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>date to keep</source>
    <translation>Termin</translation>
-  </message>
-  <message>
-   <source>{day}</source>
-   <translation>{day}</translation>
   </message>
   <message>
    <source>{hours} on 1 day</source>
@@ -12762,6 +12758,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{number:g}</translation>
   </message>
   <message>
+   <source>{day}</source>
+   <translation>{day}</translation>
+  </message>
+  <message>
    <source>The end stays {day}.</source>
    <translation>Fertig bleibt es {day}.</translation>
   </message>
@@ -13344,10 +13344,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{work}, {n} min</source>
    <translation>{work}, {n} min</translation>
-  </message>
-  <message>
-   <source>{model}: {work}</source>
-   <translation>{model}: {work}</translation>
   </message>
   <message>
    <source>Drying</source>
@@ -14476,10 +14472,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{model}: {done} of {n} steps done</source>
-   <translation>{model}: {done} von {n} Schritten erledigt</translation>
   </message>
  </context>
  <context>
