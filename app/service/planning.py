@@ -13,7 +13,7 @@ from planner.schedule.greedy import plan_book
 from planner.schedule.judge import Premises, Verdict, judge
 from planner.schedule.priority_rules import RULES, Rule
 from planner.schedule.staying.policy import StayingChoice, choose, firm_stretches, firm_times, gains
-from planner.schedule.staying.repair import drawn_forward, repaired
+from planner.schedule.staying.repair import come_forward, repaired
 from planner.values.book import Book
 from planner.values.moment import Interval
 from planner.values.plan import Plan
@@ -139,12 +139,8 @@ def _first(asked: _Asked, *, quick: bool) -> Plan:
     found = _by_rules(asked, RULES[:1] if quick else RULES)
     if quick:
         return found
-    premises, calendar = asked.premises, asked.calendar
-    forward = drawn_forward(asked.book, found, premises=premises, calendar=calendar)
-    better = gains(asked.book, calendar, found, forward)
-    if not (better and judge(asked.book, forward, premises=premises).accepted):
-        return found
-    return replace(forward, cost=replace(forward.cost, moved=0))
+    forward = come_forward(asked.book, found, premises=asked.premises, calendar=asked.calendar)
+    return found if forward is None else replace(forward, cost=replace(forward.cost, moved=0))
 
 
 def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice | None:
@@ -163,11 +159,12 @@ def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice |
         return None
     if quick or (shown and (present.placements, present.bench) == (last.placements, last.bench)):
         return StayingChoice(present)
-    forward = drawn_forward(book, present, premises=premises, calendar=calendar, firm=firm)
+    forward = come_forward(book, present, premises=premises, calendar=calendar, firm=firm)
+    ruled = _by_rules(asked, RULES)
+    better = gains(book, calendar, present, ruled)
     others = [
-        plan
-        for plan in (forward, _by_rules(asked, RULES))
-        if gains(book, calendar, present, plan) and judge(book, plan, premises=premises).accepted
+        *([forward] if forward else []),
+        *([ruled] if better and judge(book, ruled, premises=premises).accepted else []),
     ]
     times = firm_times(calendar, asked.now, asked.promised)
     return choose(book, calendar, present, others, times)

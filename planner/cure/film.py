@@ -29,9 +29,9 @@ BURIED = assumed("buried")
 MOST_WAITS = 50_000  # kept by a `Cure`, whose room may stay while coatings change
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True, unsafe_hash=True)  # not frozen: that would cost as much as asking it
 class Film:
-    """A film of ``coating``.
+    """A film of ``coating``; it is never changed.
 
     Attributes
     ----------
@@ -119,8 +119,11 @@ class Wait(NamedTuple):
     deep: _Need = ()
     slot: int = -1
 
-    def opens(self, film: Film) -> int | None:
-        """Return the first whole minute at which it is over for ``film``; None is never."""
+    def opens(self, film: Film, buried: int | None = None) -> int | None:
+        """Return the first whole minute at which it is over for ``film``; None is never.
+
+        ``buried`` is when another was laid over it, by default as the film has it.
+        """
         minutes, need, deep, slot = self
         if slot < 0:
             return _reach(need, film.laid + minutes, up=True)
@@ -134,8 +137,9 @@ class Wait(NamedTuple):
             (first, surface), (second, rest) = deep
             dry = first.reach(film.laid, surface)
             minute = None if dry is None else second.reach(max(dry, free), rest)
-        if film.buried is not None and minute is not None and minute > film.buried:
-            return film.buried + ceil((minute - film.buried) * BURIED)
+        buried = film.buried if buried is None else buried
+        if buried is not None and minute is not None and minute > buried:
+            return buried + ceil((minute - buried) * BURIED)
         return minute
 
     def after(self, start: int, *, up: bool) -> int | None:
@@ -227,9 +231,18 @@ class Cure:
         if bond is None:
             return film
         wet = min(bond.depth * film.thickness_um, below.thickness_um)
-        if not bond.share_pct:
-            return replace(film, wet_um=wet)
-        return replace(film, wet_um=wet, lower=Lower(self, below, film.laid, bond.share_pct))
+        share = bond.share_pct
+        lower = Lower(self, below, film.laid, share) if share else film.lower
+        return Film(
+            film.coating,
+            film.thickness_um,
+            film.location,
+            film.laid,
+            film.slowness,
+            wet,
+            lower,
+            film.buried,
+        )
 
     def age(self, film: Film, minute: int, band: Band = Band.NOMINAL) -> float:
         """Return how far a film has come by ``minute`` [equivalent min at 23 °C, 50 % RH].

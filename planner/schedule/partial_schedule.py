@@ -283,12 +283,30 @@ class PartialSchedule:
         """Return the latest opening of an activity's gates that open once and for ever."""
         known = self.floors.get(index)
         if known is None:
+            activity = self.problem.activities[index]
             known = 0
-            for number in self.problem.activities[index].opening:
-                openings = self.windows(number)
-                known = max(known, openings[0].opens if openings else FOREVER)
+            for number in activity.opening:
+                opens = self._opens_once(number, activity.pass_.rank)
+                known = max(known, opens)
             self.floors[index] = known
         return known
+
+    def _opens_once(self, number: int, rank: int) -> int:
+        """Return when a gate opens that has one window without an end, for a pass of a rank."""
+        problem = self.problem
+        before = problem.ends[number][0]
+        place = problem.gates[number].place
+        end = self.end[before]
+        if not place:
+            wait = problem.timed(number)[0].opens
+            at = end if wait is None else wait.after(end, up=True)
+        else:
+            spot = self._spot(before, place)
+            film, cover = self.films[spot], self.covered.get(spot)
+            wait = problem.timed(number, film)[0].opens
+            buried = cover[0] if cover is not None and cover[1] < rank else None
+            at = end if wait is None else wait.opens(film, buried)
+        return FOREVER if at is None else max(at, end)
 
     def held_up(self, index: int) -> bool:
         """Tell whether work begun and not yet finished is wet where fingers would hold."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
 from planner.schedule.problem import Problem
 from planner.schedule.reasons import reasons_of
@@ -89,24 +91,35 @@ def _moved(problem: Problem, table: PartialSchedule, last: Plan | None) -> int:
 
 def plan_of(problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], cost: Cost) -> Plan:
     """Return the plan that a table of this ``cost`` holds, a reason on every placement."""
+    return reasoned(problem, table, unreasoned(problem, table, unplaced, cost))
+
+
+def reasoned(problem: Problem, table: PartialSchedule, plan: Plan) -> Plan:
+    """Return the plan that was read from a table with a reason on every placement."""
     reasons = reasons_of(problem, table)
-    placements: list[Placement] = [
+    placements = tuple(
         Placement(
-            placement.key,
-            placement.pieces,
-            placement.airbrush,
-            reasons[placement.key],
-            placement.logged,
-            placement.location,
+            placed.key,
+            placed.pieces,
+            placed.airbrush,
+            reasons[placed.key],
+            placed.logged,
+            placed.location,
         )
-        for placement in table.placements
-    ]
-    placements.sort(key=_by_time)
+        for placed in plan.placements
+    )
+    return replace(plan, placements=placements)
+
+
+def unreasoned(
+    problem: Problem, table: PartialSchedule, unplaced: list[Unplaced], cost: Cost
+) -> Plan:
+    """Return the plan that a table of this ``cost`` holds, to be weighed before it is told."""
     ends = ends_of(problem, table)
     models = ((*spot, end or problem.now) for spot, end in sorted(ends.items()))
     return Plan(
         now=problem.now,
-        placements=tuple(placements),
+        placements=tuple(sorted(table.placements, key=_by_time)),
         bench=tuple(sorted(table.bench, key=lambda work: work.interval)),
         unplaced=tuple(unplaced),
         status=Status.INCOMPLETE if unplaced else Status.FEASIBLE,

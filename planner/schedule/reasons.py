@@ -53,12 +53,14 @@ class _Read:
             + [(work.interval.end, work.kind.value) for work in table.bench]
         )
         self.stood: dict[str, list[_Stood]] = defaultdict(list)
+        self.freed: set[tuple[str, int]] = set()  # where, and when, a coat could be held
         for placed in table.placements:
             activity = problem.activities[problem.index[placed.key]]
             until = _handled_from(problem, table, activity.index) if activity.wet else 0
             self.stood[activity.location] += [
                 _Stood(placed.start, until, unit, stands) for unit, stands in activity.wet
             ]
+            self.freed.add((activity.location, until))
 
     def lead_in(self, placed: Placement) -> int:
         """Return when the preparation or set-up right before a pass begins."""
@@ -208,9 +210,9 @@ def _places(read: _Read, index: int, placed: Placement) -> list[_Bound]:
     """Return when a drying place came free at this very start, if it was waited for."""
     activity = read.problem.activities[index]
     start = placed.start
-    stood = read.stood[activity.location]
-    if not activity.wet or all(one.until != start for one in stood):
+    if not activity.wet or (activity.location, start) not in read.freed:
         return []
+    stood = read.stood[activity.location]
     taken = {
         one.unit: one.stands
         for one in stood

@@ -50,7 +50,7 @@ def _altered(placed: Placement, span: PassSpan) -> bool:
 def from_now_on(ruling: Ruling) -> Iterator[Violation]:
     """Definition 23: nothing unlogged before now; what is under way comes first."""
     case, at = ruling.case, ruling.case.at
-    hands = list(case.hands())
+    hands = case.hands
     told = last_told(case.book)
     if told is not None and present(case.book, case.plan.now) > case.plan.now:
         text = f"is {at(case.plan.now)}, but {told.what} was logged at {at(told.minute)}"

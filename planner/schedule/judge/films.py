@@ -6,6 +6,7 @@ from collections import defaultdict
 from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import pairwise
+from typing import NamedTuple
 
 from planner.cure import Band, Film, film_um, observed_film
 from planner.graph.gates import PassGate
@@ -19,8 +20,7 @@ from planner.values.step import Bound
 THICKEST_UM = 1e5  # no film is thicker, however many coats melt together
 
 
-@dataclass(frozen=True)
-class GateStart:
+class GateStart(NamedTuple):
     """What a gate counts from.
 
     ``start`` and ``end`` are those of the pass that laid the film, or, for
@@ -33,8 +33,7 @@ class GateStart:
     end: int
 
 
-@dataclass(frozen=True)
-class WindowCheck:
+class WindowCheck(NamedTuple):
     """One window against one start.
 
     ``opens`` None: never; ``closes`` None: stays open.  ``uncertain``: empty
@@ -232,6 +231,13 @@ class Films:
         """The placed pass whose film lies next below a placed film on a place."""
         return {(upper.key, place): lower for (lower, place), upper in self._above.items()}
 
+    @cached_property
+    def handled(self) -> dict[tuple[PassKey, str], int | None]:
+        """When the film of a coat on a place is dry to handle, late; None is never."""
+        return {
+            (coat.key, coat.place): coat.handled for coats in self.coats.values() for coat in coats
+        }
+
     def stack(self, key: PassKey, place: str) -> list[Pass]:
         """Return the passes that lay a film on a place of ``key``'s model, in working order."""
         return self._stacks[key.project, key.model, place]
@@ -257,7 +263,9 @@ class Films:
                 break
             key = upper.key
         span = self.case.spans[key]
-        film = replace(self.film(key, gate.place), buried=covered)
+        film = self.film(key, gate.place)
+        if covered is not None:
+            film = replace(film, buried=covered)
         return GateStart(_pooled(film, gate), span.start, span.end)
 
     def unmerged(self, gate: PassGate) -> GateStart:

@@ -141,14 +141,14 @@ def _own_definition(ruling: Ruling, gate: PassGate) -> int | None:
 
 def _opens_from_start(ruling: Ruling, gate: PassGate, laid: GateStart) -> bool:
     film = replace(laid.film, laid=laid.start) if laid.film else None
-    shifted = replace(laid, film=film, end=laid.start)
+    shifted = laid._replace(film=film, end=laid.start)
     opens = ruling.films.opens(shifted, gate.windows[0].opens, gate_band(gate))
     return opens is not None and opens <= ruling.case.spans[gate.after].start
 
 
 def _closes_from_end(ruling: Ruling, gate: PassGate, laid: GateStart) -> bool:
     span = ruling.case.spans[gate.after]
-    closes = ruling.films.closes(replace(laid, start=laid.end), gate.windows[0].closes, Band.EARLY)
+    closes = ruling.films.closes(laid._replace(start=laid.end), gate.windows[0].closes, Band.EARLY)
     if closes is None:
         return True
     return span.start < closes if gate.closing is Bound.START else span.end <= closes

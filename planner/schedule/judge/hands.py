@@ -17,7 +17,7 @@ AIRBRUSH_WORK = (BenchKind.LOAD, BenchKind.CHANGE, BenchKind.CLEAN)
 
 def bench_time(ruling: Ruling) -> Iterator[Violation]:
     """Definition 12: every hands interval lies within one stretch of bench time."""
-    for interval, about in ruling.case.hands():
+    for interval, about in ruling.case.hands:
         stretch = ruling.premises.calendar.stretch_at(interval.start)
         if stretch is None:
             text = f"starts {ruling.case.at(interval.start)}, when nobody is at the bench"
@@ -36,7 +36,7 @@ def hands(ruling: Ruling) -> Iterator[Violation]:
     Against work under way definition 23 speaks, since that comes first.
     """
     at = ruling.case.at
-    busy = sorted(ruling.case.hands())
+    busy = sorted(ruling.case.hands)
     latest: tuple[Interval, str] | None = None
     for interval, about in busy:
         if latest and interval.start < latest[0].end:

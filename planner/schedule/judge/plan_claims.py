@@ -39,7 +39,12 @@ def finishes_of(ruling: Ruling) -> tuple[tuple[str, int], ...]:
 
 
 def cost_of(ruling: Ruling) -> Cost:
-    """Return the cost of a plan (definition 27); ``moved`` is the plan's own.
+    """Return the cost of a plan (definition 27), as `_cost` finds it."""
+    return ruling.once(_cost)
+
+
+def _cost(ruling: Ruling) -> Cost:
+    """Return the cost of a plan; ``moved`` is the plan's own.
 
     Every pass that is not placed counts as unplaced, named or not.  What
     has finished before now finishes 0 min from now.
@@ -52,7 +57,7 @@ def cost_of(ruling: Ruling) -> Cost:
             late += _late(ruling, project)
     stretches = {
         stretch.interval.start
-        for interval, _ in case.hands()
+        for interval, _ in case.hands
         if (stretch := ruling.premises.calendar.stretch_at(interval.start))
     }
     return Cost(
@@ -70,7 +75,7 @@ def cost_of(ruling: Ruling) -> Cost:
 def _late(ruling: Ruling, project: Project) -> int:
     """Return Σ weight × minutes late of a project, each model counted once (definition 26)."""
     calendar, now = ruling.premises.calendar, ruling.case.plan.now
-    ends = _ends(ruling)
+    ends = ruling.once(_ends)
     late, rest = 0, 0
     others = False
     for model in project.models:
@@ -100,7 +105,7 @@ def _ends(ruling: Ruling) -> dict[tuple[str, str], int]:
 
 def model_finishes_of(ruling: Ruling) -> tuple[tuple[str, str, int], ...]:
     """Return the finish of each model of an active project (definition 26)."""
-    ends, now = _ends(ruling), ruling.case.plan.now
+    ends, now = ruling.once(_ends), ruling.case.plan.now
     return tuple(
         (project.name, model.name, ends.get((project.name, model.name), 0) or now)
         for project in ruling.case.book.projects

@@ -182,22 +182,27 @@ class Case:
             if not span.fact:
                 yield self.premises.passes[key], span
 
-    def attended(self, pass_: Pass, span: PassSpan) -> Iterator[Interval]:
-        """Yield when hands are at a pass: all of its pieces, or where it goes on alone the first.
+    def attended(self, pass_: Pass, span: PassSpan) -> tuple[Interval, ...]:
+        """Return when hands are at a pass: all of its pieces, or where it goes on alone the first.
 
         Of work that goes on alone no more than its first minutes count.
         """
-        for piece in span.pieces:
-            end = piece.start + pass_.step.attended(pass_.minutes)
-            yield Interval(piece.start, min(piece.end, end)) if pass_.step.goes_alone else piece
+        if not pass_.step.goes_alone:
+            return span.pieces
+        minutes = pass_.step.attended(pass_.minutes)
+        return tuple(
+            Interval(piece.start, min(piece.end, piece.start + minutes)) for piece in span.pieces
+        )
 
-    def hands(self) -> Iterator[tuple[Interval, str]]:
-        """Yield every planned interval of attended work and what it is."""
-        for placed, span in self.planned():
-            for interval in self.attended(placed, span):
-                yield interval, str(placed.key)
-        for work in self.bench:
-            yield work.interval, named(work)
+    @cached_property
+    def hands(self) -> tuple[tuple[Interval, str], ...]:
+        """Every planned interval of attended work and what it is."""
+        at_work = [
+            (interval, str(placed.key))
+            for placed, span in self.planned()
+            for interval in self.attended(placed, span)
+        ]
+        return (*at_work, *((work.interval, named(work)) for work in self.bench))
 
     def at(self, minute: int) -> str:
         """Return a minute in local words."""

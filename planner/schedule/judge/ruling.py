@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
+from typing import TypeVar, cast
 
 from planner.schedule.judge.films import Films
 from planner.schedule.judge.premises import Case
 from planner.schedule.judge.verdict import Violation
 
 Rule = Callable[["Ruling"], Iterable[Violation]]
+T = TypeVar("T")
 
 
 class Ruling:
@@ -19,7 +21,7 @@ class Ruling:
         self.premises = case.premises
         self.films = Films(case)
         self.flags: dict[str, None] = {}
-        self._found: dict[Rule, tuple[Violation, ...]] = {}
+        self._known: dict[object, object] = {}
 
     def flag(self, text: str) -> None:
         """Note something allowed that a person should know."""
@@ -27,6 +29,13 @@ class Ruling:
 
     def of(self, check: Rule, definition: int) -> Iterator[Violation]:
         """Yield what a check shared by several definitions finds against one of them."""
-        if check not in self._found:
-            self._found[check] = tuple(check(self))
-        return (found for found in self._found[check] if found.definition == definition)
+        found = self._known.get(check)
+        if found is None:
+            found = self._known[check] = tuple(check(self))
+        return (one for one in cast("tuple[Violation, ...]", found) if one.definition == definition)
+
+    def once(self, ask: Callable[[Ruling], T]) -> T:
+        """Return what a function says of this plan, asking it only the first time."""
+        if ask not in self._known:
+            self._known[ask] = ask(self)
+        return cast("T", self._known[ask])

@@ -85,7 +85,7 @@ def _stays(ruling: Ruling) -> dict[str, list[Stay]]:
         location = ruling.case.book.room.location(pass_.step.dries_in).name
         for unit in (pass_.unit_after,) if pass_.unit_after else pass_.units:
             ready = [
-                ruling.films.ready(ruling.films.film(key, place), State.DRY_TO_HANDLE)
+                ruling.films.handled[key, place]
                 for place, _ in pass_.films
                 if place.partition("/")[0] in unit.parts
             ]

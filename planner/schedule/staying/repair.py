@@ -9,14 +9,14 @@ from planner.cure import Cure
 from planner.schedule.drying_locations import chosen_in, settled, told
 from planner.schedule.judge import Premises, judge
 from planner.schedule.partial_schedule import PartialSchedule
-from planner.schedule.plan_from_schedule import cost_of, plan_of
+from planner.schedule.plan_from_schedule import cost_of, reasoned, unreasoned
 from planner.schedule.priority_rules import RULES, Rule
 from planner.schedule.problem import Problem
 from planner.schedule.serial_schedule import SerialSchedule
 from planner.schedule.staying.as_it_stands import as_it_stands
 from planner.schedule.staying.holding import Holding
 from planner.schedule.staying.kept import KeptPlan, kept_of
-from planner.schedule.staying.policy import Firm, leaves, moved_passes, worth
+from planner.schedule.staying.policy import Firm, gains, leaves, moved_passes, worth
 from planner.values.book import Book
 from planner.values.plan import Plan, Unplaced
 
@@ -53,18 +53,15 @@ def repaired(
     standing = repair.as_it_stands()
     stands = standing is not None and sound(standing)
     if standing is not None and stands and not standing.unplaced:
-        return standing
+        return repair.told(standing)
     held = repair.held()
     if standing is not None and stands:
         more = len(held.unplaced) < len(standing.unplaced)
-        return (
-            held
-            if more and not moved_passes(calendar, standing, held) and sound(held)
-            else standing
-        )
+        better = more and not moved_passes(calendar, standing, held) and sound(held)
+        return repair.told(held if better else standing)
     before = worth(book, calendar, replace(last, now=now))
     if worth(book, calendar, held) <= before and sound(held):
-        return held
+        return repair.told(held)
     ways = [held, repair.pulled(), repair.pushed()]
     times = [
         Firm(stretch.interval)
@@ -78,7 +75,27 @@ def repaired(
         return plan.cost.unplaced, told, lost, moved_passes(calendar, last, plan)
 
     ways.sort(key=rank)
-    return next((plan for plan in ways if sound(plan)), None)
+    return next((repair.told(plan) for plan in ways if sound(plan)), None)
+
+
+def come_forward(
+    book: Book,
+    present: Plan,
+    *,
+    premises: Premises,
+    calendar: BenchCalendar,
+    firm: frozenset[int] = frozenset(),
+) -> Plan | None:
+    """Return the present plan with all work come forward into time that is free.
+
+    None where that gains nothing, or the judge does not take it.
+    """
+    now = present.now
+    repair = PlanRepair(book, present, now, cure=premises.cure, calendar=calendar, firm=firm)
+    forward = repair.pulled()
+    if not gains(book, calendar, present, forward):
+        return None
+    return repair.told(forward) if judge(book, forward, premises=premises).accepted else None
 
 
 def drawn_forward(
@@ -92,11 +109,13 @@ def drawn_forward(
     """Return the present plan with all work come forward into time that is free, unjudged."""
     now = present.now
     repair = PlanRepair(book, present, now, cure=premises.cure, calendar=calendar, firm=firm)
-    return repair.pulled()
+    return repair.told(repair.pulled())
 
 
 class PlanRepair:
     """One plan to be repaired for a book of today.
+
+    Its plans have no reasons yet: most are only weighed.  `told` gives them.
 
     Attributes
     ----------
@@ -123,6 +142,12 @@ class PlanRepair:
         self.facts: PartialSchedule = facts.table
         self.kept: KeptPlan = kept_of(self.problem, last, self.facts)
         self.firm = firm
+        self._made: list[tuple[Plan, PartialSchedule]] = []
+
+    def told(self, plan: Plan) -> Plan:
+        """Return one of these plans with a reason on every placement."""
+        table = next(table for made, table in self._made if made is plan)
+        return reasoned(self.problem, table, plan)
 
     def as_it_stands(self) -> Plan | None:
         """Return the plan before as it is, if that is a question at all; the judge answers it."""
@@ -160,7 +185,9 @@ class PlanRepair:
 
     def _plan(self, table: PartialSchedule, unplaced: list[Unplaced]) -> Plan:
         cost = cost_of(self.problem, table, len(unplaced), self.last)
-        return told(plan_of(self.problem, table, unplaced, cost), self.chosen)
+        plan = told(unreasoned(self.problem, table, unplaced, cost), self.chosen)
+        self._made.append((plan, table))
+        return plan
 
 
 class _InOrder(SerialSchedule):
