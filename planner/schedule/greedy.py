@@ -10,6 +10,7 @@ from planner.schedule.drying_locations import choices, settled, told
 from planner.schedule.plan_from_schedule import cost_of, plan_of
 from planner.schedule.priority_rules import RULES, Rule, drawn_rules
 from planner.schedule.problem import Problem
+from planner.schedule.rival import Rival, rival_of
 from planner.schedule.serial_schedule import SerialSchedule
 from planner.values.book import Book
 from planner.values.keys import StepKey
@@ -94,22 +95,33 @@ def _where(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> d
 
 def _plan_settled(book: Book, tables: _Tables, rules: tuple[Rule, ...], seed: int) -> Plan:
     problem = Problem(book, tables.now, cure=tables.cure, calendar=tables.calendar)
-    last = tables.last
-    found: list[tuple[Cost, SerialSchedule]] = []
+    last, order = tables.last, book.preferences.order
+    best: tuple[Cost, SerialSchedule] | None = None
+    rival: Rival | None = None
     for number, rule in enumerate(rules):
-        search = attempt(problem, rule, seed + number)
-        found.append((cost_of(problem, search.table, len(search.unplaced), last), search))
-    cost, best = min(found, key=lambda one: one[0].in_order(book.preferences.order))
-    return plan_of(problem, best.table, best.unplaced, cost)
+        search = attempt(problem, rule, seed + number, rival)
+        if search.beaten:
+            continue
+        cost = cost_of(problem, search.table, len(search.unplaced), last)
+        if best is None or cost.in_order(order) < best[0].in_order(order):
+            best, rival = (cost, search), rival_of(problem, cost)
+    assert best is not None
+    cost, search = best
+    return plan_of(problem, search.table, search.unplaced, cost)
 
 
-def attempt(problem: Problem, rule: Rule, seed: int) -> SerialSchedule:
-    """Run one rule; where a closing was missed, run it again guarding that closing."""
+def attempt(problem: Problem, rule: Rule, seed: int, rival: Rival | None = None) -> SerialSchedule:
+    """Run one rule; where a closing was missed, run it again guarding that closing.
+
+    It is given up, and says so, as soon as ``rival`` is better for sure.
+    """
     guarded: frozenset[int] = frozenset()
     best: SerialSchedule | None = None
     for _ in range(3):
-        search = SerialSchedule(problem, rule, seed, guarded)
+        search = SerialSchedule(problem, rule, seed, guarded, rival)
         search.run()
+        if search.beaten:
+            return best or search
         if best is None or len(search.unplaced) < len(best.unplaced):
             best = search
         missed = search.missed - guarded

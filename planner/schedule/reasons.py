@@ -11,6 +11,7 @@ from collections import defaultdict
 from operator import itemgetter
 from typing import NamedTuple
 
+from planner.air import QUARTER
 from planner.bench import Stretch
 from planner.cure import Band
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
@@ -100,13 +101,16 @@ def _bounds(read: _Read, placed: Placement) -> list[_Bound]:
     index = problem.index[placed.key]
     begin = read.lead_in(placed)
     lead = placed.start - begin
+    stretch = problem.calendar.stretch_at(begin)
+    since = placed.start - 1440
+    if stretch is not None and begin != stretch.interval.start:
+        since = stretch.interval.start + lead - 2 * QUARTER  # then bench time does
     bounds = [
         *_gates(problem, read.table, index),
         *_pin(problem, index, placed),
         *_places(read, index, placed),
-        *_noise(problem, placed, lead),
+        *_noise(problem, placed, lead, since),
     ]
-    stretch = problem.calendar.stretch_at(begin)
     if stretch is not None:
         if begin == stretch.interval.start:
             free = max([0, *(bound[0] - lead for bound in bounds)])
@@ -234,7 +238,8 @@ def _handled_from(problem: Problem, table: PartialSchedule, index: int) -> int:
     return found
 
 
-def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
+def _noise(problem: Problem, placed: Placement, lead: int, since: int) -> list[_Bound]:
+    """Return when tools and air let a pass begin; air that was fit at ``since`` is no bound."""
     calendar = problem.calendar
     activity = problem.activities[problem.index[placed.key]]
     found: list[_Bound] = []
@@ -244,7 +249,7 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     if activity.smells:
         quiet = calendar.quiet(placed.start - 1440, placed.start)
         found += [(interval.end, Cause.QUIET, "", Trait.SMELLS.value) for interval in quiet]
-    began = _fair_since(problem, placed)
+    began = _fair_since(problem, placed, since)
     if began is not None:
         found.append((began, Cause.AIR, "", ""))
     if activity.light:
@@ -253,11 +258,11 @@ def _noise(problem: Problem, placed: Placement, lead: int) -> list[_Bound]:
     return found
 
 
-def _fair_since(problem: Problem, placed: Placement) -> int | None:
-    """Return since when the air has let a pass be laid, if it did not within the day before."""
+def _fair_since(problem: Problem, placed: Placement, earliest: int) -> int | None:
+    """Return since when the air has let a pass be laid, if not since before ``earliest``."""
     index = problem.index[placed.key]
     for air in problem.fit_airs[index]:
-        since = air.fit_since(placed.start, placed.start - 1440)
+        since = air.fit_since(placed.start, earliest)
         if since is not None:
             return since
     return None

@@ -21,6 +21,7 @@ from planner.schedule.partial_schedule import EMPTY, FOREVER, Cup, PartialSchedu
 from planner.schedule.placing import place, put_away
 from planner.schedule.priority_rules import Rule
 from planner.schedule.problem import Activity, Problem
+from planner.schedule.rival import Rival
 from planner.schedule.window_lookahead import SOON, keeps_windows
 from planner.values.message import message
 from planner.values.moment import Interval, minute_of
@@ -50,11 +51,21 @@ class _Setups(NamedTuple):
 class SerialSchedule:
     """One run of one rule over a problem."""
 
-    def __init__(self, problem: Problem, rule: Rule, seed: int, guarded: frozenset[int]) -> None:
+    def __init__(
+        self,
+        problem: Problem,
+        rule: Rule,
+        seed: int,
+        guarded: frozenset[int],
+        rival: Rival | None = None,
+    ) -> None:
         self.problem = problem
         self.rule = rule
         self.random = Random(seed)  # noqa: S311 - a seeded search, not a secret
         self.guarded = guarded
+        self.rival = rival
+        self.beaten = False  # the rival ends sooner, whatever is still to come
+        self._hands = 0  # still to be done [min]
         self.table = PartialSchedule(problem, problem.now)
         self.unplaced: list[Unplaced] = []
         self.missed: set[int] = set()
@@ -92,15 +103,20 @@ class SerialSchedule:
 
     def _go_on(self) -> None:
         for activity in self.problem.activities:
-            if activity.index not in self.table.end and self.waits[activity.index] == 0:
-                self._make_ready(activity.index)
+            if activity.index not in self.table.end:
+                self._hands += activity.pass_.hands
+                if self.waits[activity.index] == 0:
+                    self._make_ready(activity.index)
         while self.ready:
             fit = self._choose()
+            if self.beaten:
+                return
             if fit is None:
                 continue
             if fit.stretch.interval.start > self.table.time:
                 put_away(self.table)
             place(self.table, fit)
+            self._hands -= fit.free - fit.start
             self.idle_stretches = 0
             if fit.last:
                 self._release(fit.index)
@@ -269,6 +285,10 @@ class SerialSchedule:
         stretch = self._stretch
         if stretch is None or stretch.interval.end <= table.time:
             stretch = self._stretch = self.problem.calendar.next_stretch(table.time)
+            if self.rival and stretch and not self.missed:
+                self.beaten = self.rival.beats(stretch, self._hands)
+                if self.beaten:
+                    return None
         if stretch is None:
             for index in sorted(self.ready):
                 self._bury(index)
