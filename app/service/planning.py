@@ -104,11 +104,10 @@ def plan(
     premises = Premises(book, cure_of(book.room, whole.zone), whole)
     calendar = _Watched(whole, now + PLAN_REACH, stop)
     asked = _Asked(book, now, last, premises, calendar, tuple(promised))
-    choice = _near_to_last(asked, quick=quick, shown=shown) if last is not None else None
-    if choice is None:
-        choice = StayingChoice(_first(asked, quick=quick))
+    near = _near_to_last(asked, quick=quick, shown=shown) if last is not None else None
+    choice, verdict = near or (StayingChoice(_first(asked, quick=quick)), None)
     made = choice.taken if quick else replace(choice.taken, digest=digest(book))
-    verdict = judge(book, made, premises=premises)
+    verdict = verdict or judge(book, made, premises=premises)
     if not verdict.accepted:
         raise Unsound(verdict)
     there = settled(book, chosen_in(book, made))
@@ -143,22 +142,29 @@ def _first(asked: _Asked, *, quick: bool) -> Plan:
     return found if forward is None else replace(forward, cost=replace(forward.cost, moved=0))
 
 
-def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice | None:
-    """Repair the plan before, and hold others against it; None if there is nothing to repair."""
+def _near_to_last(
+    asked: _Asked, *, quick: bool, shown: bool
+) -> tuple[StayingChoice, Verdict | None] | None:
+    """Repair the plan before, and hold others against it; None if there is nothing to repair.
+
+    What the judge said of the plan that is taken comes with it, if that is known.
+    """
     book, last, premises, calendar = asked.book, asked.last, asked.premises, asked.calendar
     if last is None or not (last.placements or last.unplaced):
         return None
     firm = firm_stretches(calendar, asked.promised)
-    present = repaired(book, last, asked.now, premises=premises, calendar=calendar, firm=firm)
+    found = repaired(book, last, asked.now, premises=premises, calendar=calendar, firm=firm)
+    present, verdict = found or (None, None)
     if present is None or present.cost.unplaced > last.cost.unplaced:
         # No repair leaves out what the rules alone could place.
         ruled = _by_rules(asked, RULES[:1] if quick else RULES)
         if present is None or ruled.cost.unplaced < present.cost.unplaced:
-            present = ruled if judge(book, ruled, premises=premises).accepted else present
+            said = judge(book, ruled, premises=premises)
+            present, verdict = (ruled, said) if said.accepted else (present, verdict)
     if present is None:
         return None
     if quick or (shown and (present.placements, present.bench) == (last.placements, last.bench)):
-        return StayingChoice(present)
+        return StayingChoice(present), verdict
     forward = come_forward(book, present, premises=premises, calendar=calendar, firm=firm)
     ruled = _by_rules(asked, RULES)
     better = gains(book, calendar, present, ruled)
@@ -167,4 +173,5 @@ def _near_to_last(asked: _Asked, *, quick: bool, shown: bool) -> StayingChoice |
         *([ruled] if better and judge(book, ruled, premises=premises).accepted else []),
     ]
     times = firm_times(calendar, asked.now, asked.promised)
-    return choose(book, calendar, present, others, times)
+    choice = choose(book, calendar, present, others, times)
+    return choice, verdict if choice.taken is present else None

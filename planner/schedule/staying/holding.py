@@ -252,6 +252,7 @@ class Holding:
         waiting = [turn for i in self._open if (turn := self._turn(i, stretch))]
         heapify(waiting)
         looked, widest = 0, -1  # -1: not known for what is done by now
+        until: dict[int, PartialSchedule] = {}
         while waiting:
             turn = heappop(waiting)
             index = turn[-1]
@@ -262,7 +263,7 @@ class Holding:
                 widest = _widest(here, done, stretch) if widest < 0 else widest
                 if widest >= self.problem.activities[index].pass_.hands:
                     looked += 1
-                    found = self._between(here, done, stretch, events, index)
+                    found = self._between(here, done, stretch, events, index, until)
             if found is not None:
                 done, widest = found, -1
                 fresh = (self._turn(i, stretch) for i in self._opened(here, done))
@@ -317,8 +318,12 @@ class Holding:
         stretch: Stretch,
         events: list[KeptPiece | Cleaning],
         index: int,
+        until: dict[int, PartialSchedule],
     ) -> PartialSchedule | None:
-        """Return the stretch with a pass put where hands rest, and the rest at its minutes."""
+        """Return the stretch with a pass put where hands rest, and the rest at its minutes.
+
+        ``until`` keeps the stretch as it is before each event, for others to be put there.
+        """
         before = {
             event.activity: done.start.get(event.activity)
             for event in events
@@ -327,13 +332,19 @@ class Holding:
         fresh = [i for i in done.start if i not in here.start and i not in before]
         if fresh or done.left:
             return None  # gaps are looked at once, before anything else came
+        hands = self.problem.activities[index].pass_.hands
         for at, event in enumerate(events):
             if not isinstance(event, KeptPiece):
                 continue
-            table = self._up_to(here, stretch, events[:at])
+            if at not in until:
+                until[at] = self._as_held(here, stretch, events[:at])[0]
+            table = until[at]
+            if table.time + hands > event.begin:
+                continue
             fit = self._fit(table, stretch, index, table.time)
             if fit is None or not fit.last or fit.free > event.begin:
                 continue
+            table = table.clone()
             place(table, fit)
             if self._soon(index) and not self._closed(table, stretch):
                 continue
@@ -342,11 +353,6 @@ class Holding:
             if not failed and same and self._closed(rest, stretch):
                 return rest
         return None
-
-    def _up_to(
-        self, here: PartialSchedule, stretch: Stretch, events: list[KeptPiece | Cleaning]
-    ) -> PartialSchedule:
-        return self._as_held(here, stretch, events)[0]
 
 
 def _clean_as_before(table: PartialSchedule, event: Cleaning) -> None:

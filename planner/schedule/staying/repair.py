@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import NamedTuple
 
 from planner.bench import BenchCalendar
 from planner.cure import Cure
 from planner.schedule.drying_locations import chosen_in, settled, told
-from planner.schedule.judge import Premises, judge
+from planner.schedule.judge import Premises, Verdict, judge
 from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.plan_from_schedule import cost_of, reasoned, unreasoned
 from planner.schedule.priority_rules import RULES, Rule
@@ -21,6 +22,13 @@ from planner.values.book import Book
 from planner.values.plan import Plan, Unplaced
 
 
+class RepairedPlan(NamedTuple):
+    """A plan that was repaired, and what the judge, who accepted it, said of it."""
+
+    plan: Plan
+    verdict: Verdict
+
+
 def repaired(
     book: Book,
     last: Plan,
@@ -29,7 +37,7 @@ def repaired(
     premises: Premises,
     calendar: BenchCalendar,
     firm: frozenset[int] = frozenset(),
-) -> Plan | None:
+) -> RepairedPlan | None:
     """Return the plan before, repaired for a book of today; None if the judge takes no repair.
 
     Where all of it still holds it comes back to the minute.  Where work has
@@ -47,21 +55,22 @@ def repaired(
     """
     repair = PlanRepair(book, last, now, cure=premises.cure, calendar=calendar, firm=firm)
 
-    def sound(plan: Plan) -> bool:
-        return judge(book, plan, premises=premises).accepted
+    def sound(plan: Plan) -> RepairedPlan | None:
+        verdict = judge(book, plan, premises=premises)
+        return RepairedPlan(repair.told(plan), verdict) if verdict.accepted else None
 
-    standing = repair.as_it_stands()
-    stands = standing is not None and sound(standing)
-    if standing is not None and stands and not standing.unplaced:
-        return repair.told(standing)
+    as_it_is = repair.as_it_stands()
+    standing = as_it_is and sound(as_it_is)
+    if standing and not standing.plan.unplaced:
+        return standing
     held = repair.held()
-    if standing is not None and stands:
-        more = len(held.unplaced) < len(standing.unplaced)
-        better = more and not moved_passes(calendar, standing, held) and sound(held)
-        return repair.told(held if better else standing)
+    if standing:
+        more = len(held.unplaced) < len(standing.plan.unplaced)
+        better = more and not moved_passes(calendar, standing.plan, held)
+        return (sound(held) if better else None) or standing
     before = worth(book, calendar, replace(last, now=now))
-    if worth(book, calendar, held) <= before and sound(held):
-        return repair.told(held)
+    if worth(book, calendar, held) <= before and (found := sound(held)):
+        return found
     ways = [held, repair.pulled(), repair.pushed()]
     times = [
         Firm(stretch.interval)
@@ -75,7 +84,7 @@ def repaired(
         return plan.cost.unplaced, told, lost, moved_passes(calendar, last, plan)
 
     ways.sort(key=rank)
-    return next((repair.told(plan) for plan in ways if sound(plan)), None)
+    return next((found for plan in ways if (found := sound(plan))), None)
 
 
 def come_forward(

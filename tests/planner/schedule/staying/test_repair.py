@@ -47,8 +47,9 @@ def again(of: Book, last: Plan, now: int = NOW, promised: frozenset[int] = froze
     premises = Premises(of, calendar=calendar)
     made = repaired(of, last, now, premises=premises, calendar=calendar, firm=promised)
     assert made is not None
-    assert judge(of, made).accepted
-    return made
+    assert judge(of, made.plan) == made.verdict
+    assert made.verdict.accepted
+    return made.plan
 
 
 def starts(made: Plan) -> dict[str, int]:
@@ -114,6 +115,7 @@ def test_nothing_changed_and_nothing_moves(of: Book) -> None:
     premises = Premises(of, calendar=calendar)
     made = repaired(of, last, NOW_MINUTE, premises=premises, calendar=calendar)
     assert made is not None
+    made = made.plan
     there = {placement.key for placement in last.placements}
     kept = [
         (placement.key, placement.pieces) for placement in made.placements if placement.key in there
