@@ -15,9 +15,10 @@ from typing import Any
 
 from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 SLACK = 1.5  # pixels of width: hinted letters may be wider than measured
+FAR = 10_000.0  # pixels: beyond every edge
 LEADING = 4.0  # pixels of height: a line's box is higher than its letters
 
 
@@ -124,6 +125,12 @@ def outside(written: Written, widget: QWidget) -> list[str]:
     if written.shown is not None and not written.shown.contains(written.where):
         return []  # cut on purpose, as at the edge of what scrolls
     page = QRectF(widget.rect()).adjusted(-SLACK, -LEADING, SLACK, LEADING)
+    area = widget.parentWidget()
+    if isinstance(area, QAbstractScrollArea) and area.viewport() is widget:
+        if area.verticalScrollBar().maximum():  # the rest comes into sight
+            page.adjust(0, -FAR, 0, FAR)
+        if area.horizontalScrollBar().maximum():
+            page.adjust(-FAR, 0, FAR, 0)
     if page.contains(written.where):
         return []
     return [f"{written.words!r} at {_at(written.where)} reaches out of {widget.size().toTuple()}"]

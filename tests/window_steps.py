@@ -16,7 +16,7 @@ LANGUAGES = [language.Language.ENGLISH, language.Language.GERMAN]
 
 def settle(app: QApplication) -> None:
     """Let layouts follow and what was taken away go."""
-    for _ in range(3):
+    for _ in range(8):  # a table that got a scroll bar asks those around it, one by one
         app.processEvents()
         app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 

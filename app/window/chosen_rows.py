@@ -6,15 +6,18 @@ the bar is what everybody sees.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize
 from PySide6.QtGui import QPainter, QPalette
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
+    QTableView,
     QTreeView,
 )
+
+from app.window.target_size import TARGET, roomy_head, roomy_rows
 
 BAR = 3  # pixels
 
@@ -60,6 +63,16 @@ class ChosenRows(QStyledItemDelegate):
         return style.subElementRect(part, option, option.widget)
 
 
+class TargetRows(ChosenRows):
+    """Lines of a list or a tree, none lower than a target; a table sets its rows itself."""
+
+    def sizeHint(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QSize:
+        """Return the usual size, and a target's at the least."""
+        return super().sizeHint(option, index).expandedTo(QSize(TARGET, TARGET))
+
+
 def first_column(view: object) -> int:
     """Return the column that is shown at the left of a view."""
     if isinstance(view, QTreeView):
@@ -69,5 +82,11 @@ def first_column(view: object) -> int:
 
 
 def mark_chosen_rows(view: QAbstractItemView) -> None:
-    """Let a view without a delegate of its own show what is chosen by a bar."""
-    view.setItemDelegate(ChosenRows(view))
+    """Let a view show what is chosen by a bar, in rows that are easily hit."""
+    if isinstance(view, QTableView):
+        roomy_rows(view)
+        view.setItemDelegate(ChosenRows(view))
+        return
+    if isinstance(view, QTreeView):
+        roomy_head(view.header())
+    view.setItemDelegate(TargetRows(view))

@@ -186,7 +186,7 @@ class Commands(QObject):
         edit.addAction(self.better)
         edit.addSeparator()
         edit.addAction(self.edits)
-        self.models.fill(bar.addMenu(self.tr("Models")))
+        self.models.fill(bar.addMenu(self.tr("M&odels")))
         view = bar.addMenu(self.tr("&View"))
         view.addActions(self.rooms)
         view.addSeparator()

@@ -21,7 +21,7 @@ from app.window.page_help import PAGES_WITH_KEYS, about_page, general_keys, page
 from planner.values.coating import State
 from planner.values.step import Role, Stage
 
-HIGH, WIDE, PAGE_WIDE = 560, 420, 540  # pixels: fits the least window; the rest scrolls
+HIGH, WIDE, PAGE_WIDE = 560, 420, 620  # pixels: fits the least window; the rest scrolls
 FIRST_PAGE = "tonight"  # which has keys of bench mode and of the first questions
 Lines = list[tuple[str, str]]
 

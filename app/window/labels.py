@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFont, QIcon, QPainter, QPaintEvent, QPen, QPi
 from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
+    QLineEdit,
     QStyle,
     QStyleOptionComboBox,
     QStylePainter,
@@ -66,6 +67,12 @@ def field_label(words_: str, buddy: QWidget) -> QLabel:
     # Hinted letters may be wider than Qt measures them.
     label.setMinimumWidth(label.fontMetrics().horizontalAdvance(words_) + 4)
     return label
+
+
+def fit_words(field: QLineEdit, least: int) -> None:
+    """Let a field be as wide as the words that stand in it while it is empty, and ``least``."""
+    wide = field.fontMetrics().horizontalAdvance(field.placeholderText())
+    field.setFixedWidth(max(least, wide + 16))  # its frame, and a blank at both ends
 
 
 class NarrowCombo(QComboBox):

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from app.service.clock import behind, elsewhere
 from app.service.edits import Edit
 from app.service.overtaken_work import overtaken_lines
-from app.window import palette, window_memory, words
+from app.window import palette, type_size, window_memory, words
 from app.window.air_panel import AirPanel
 from app.window.air_strip import AirStrip
 from app.window.chance.runner import ChanceRunner
@@ -56,13 +56,14 @@ if TYPE_CHECKING:
     from app.window.tonight_view import TonightView
 
 TICK_MS = 5_000  # how often the clock is looked at
-LEAST_PAGE = (640, 520)  # as much as most views need: the window hardly grows as they are made
+LEAST_PAGE = (760, 520)  # as much as most views need: the window hardly grows as they are made
 
 
 class MainWindow(QMainWindow):
     """One window on one bench book."""
 
     def __init__(self, session: Session, settings: QSettings) -> None:
+        type_size.set_base(application())  # before anything measures its words
         super().__init__()
         self.session = session
         self.settings = settings
@@ -271,8 +272,7 @@ class MainWindow(QMainWindow):
     def set_look(self, look: Appearance) -> None:
         """Dress everything in light or dark."""
         self.look = look
-        app = QApplication.instance()
-        assert isinstance(app, QApplication)
+        app = application()
         colours = palette.wanted(look, app)
         palette.dress(app, colours)
         self.views.set_colours(colours)
@@ -296,7 +296,7 @@ class MainWindow(QMainWindow):
     def say(self, message: str) -> None:
         """Tell something at the foot of the window, where it stays until the next."""
         told = translated(message)
-        self._say.setText(told)
+        self._say.setText(" ".join(told.splitlines()))  # one line: a second would move the page
         self._say.setToolTip(told)
 
     def tell_how_sure(self) -> None:
@@ -432,3 +432,10 @@ class MainWindow(QMainWindow):
             self.say(words.tr("Planning…"))
         elif not busy and self._say.text() == words.tr("Planning…"):
             self.say("")
+
+
+def application() -> QApplication:
+    """Return the application that the window is one of."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    return app

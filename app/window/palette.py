@@ -252,6 +252,8 @@ def _sheet(colours: Colours) -> str:
 _RULES = """
 QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
 QToolTip {{ color: {ink}; background: {sheet}; border: 1px solid {frame}; padding: 4px; }}
+QCheckBox, QRadioButton {{ padding: 4px 0; }}
+QAbstractSpinBox {{ min-height: 21px; }}
 QStatusBar {{ color: {soft}; }}
 QStatusBar::item {{ border: none; }}
 QMenuBar {{ background: {paper}; }}
@@ -267,6 +269,7 @@ QTabBar#leaves::tab {{
 }}
 QTabBar#leaves::tab:selected {{ border-bottom: 3px solid {focus}; font-weight: 600; }}
 QTabBar#leaves::tab:hover:!selected {{ background: {gutter}; }}
+QTabBar::scroller {{ width: 48px; }}
 QSplitter::handle {{ background: {rule}; }}
 QScrollBar {{ background: transparent; border: none; margin: 0; }}
 QScrollBar:vertical {{ width: 12px; }}

@@ -14,6 +14,8 @@ from app.window.inspector import Desk, Inspector, Panel, leaves
 from app.window.pages import Page
 from app.window.workspaces import Workspace, keys_of_pages
 
+SWITCH_AROUND = 6 + 13  # what lies above the words of the switch, and around them [pixels]
+
 
 class RoomFrame(QWidget):
     """A switch between the pages of a room, the page, and the inspector at the right.
@@ -51,6 +53,9 @@ class RoomFrame(QWidget):
         head.addWidget(self.switch, 0, Qt.AlignmentFlag.AlignLeft)
         column.addLayout(head)
         column.addWidget(stack, 1)
+        # A room with one page has no switch; going to another must not ask for a larger window.
+        above = self.switch.fontMetrics().height() + SWITCH_AROUND
+        page.setMinimumSize(stack.minimumWidth(), stack.minimumHeight() + above)
         self.inspector = Inspector()
         self.desk = Desk(page, self.inspector, settings)
         whole = QVBoxLayout(self)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.evening.gap_words import earlier_words, gap_title, offer_words
 from app.window.labels import MessageLabel, text
 from app.window.plan_snapshot import PlanSnapshot
@@ -38,6 +39,7 @@ class GapsDialog(QDialog):
         self._spots: list[tuple[FreeGap, GapOffer]] = []
         self.list = QListWidget()
         self.list.setWordWrap(True)
+        mark_chosen_rows(self.list)
         self.list.setAccessibleName(self.tr("What gaps are good for"))
         for gap in picture.gaps:
             self._head(gap_title(gap, picture.zone, now))

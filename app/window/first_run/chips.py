@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QToolButton, QWidget
 
 from app.window.flow_layout import FlowLayout
 from app.window.labels import swatch_icon
+from app.window.target_size import TARGET
 
 BACK = (Qt.Key.Key_Left, Qt.Key.Key_Up)
 ONWARDS = (Qt.Key.Key_Right, Qt.Key.Key_Down)
@@ -82,7 +83,7 @@ class Chips(QWidget):
                 button.setIcon(swatch_icon(chip.swatch))
                 button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
                 wide += button.iconSize().width() + 4
-            button.setMinimumWidth(wide)
+            button.setMinimumSize(wide, TARGET)
             button.setCheckable(True)
             button.setChecked(chip.value in inside)
             button.clicked.connect(lambda _on=False, n=number: self._pressed(n))

@@ -43,7 +43,7 @@ class HoursLine(QWidget):
         ]
         self.days.show_chips(chips, [str(day) for day in days])
         self.hours = QLineEdit(hours)
-        self.hours.setFixedWidth(120)
+        self.hours.setFixedWidth(140)
         self.hours.setMaxLength(40)
         self.hours.setAccessibleName(tr("Hours at the bench, as 19:30-21:30 or 20-22"))
         self.hours.setToolTip(self.hours.accessibleName())

@@ -11,7 +11,7 @@ from app.service.first_run import kind_told
 from app.window import words
 from app.window.forms.controls import choice
 from app.window.forms.moment_reading import read_day
-from app.window.labels import MessageLabel, field_label
+from app.window.labels import MessageLabel, field_label, fit_words
 from planner.values.model import ModelKind
 from planner.values.project import StageReached
 
@@ -44,8 +44,8 @@ class VehicleState(QWidget):
         self.stages.setAccessibleName(tr("Vehicle {n}: how far it is").format(n=number))
         self.since = QLineEdit()
         self.since.setMaxLength(40)
-        self.since.setFixedWidth(110)
         self.since.setPlaceholderText(tr("on which day"))
+        fit_words(self.since, 110)
         self.since.setAccessibleName(
             tr("Vehicle {n}: day on which the last of it was done; none is a week ago").format(
                 n=number

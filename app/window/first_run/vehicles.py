@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from app.service.first_run import Vehicle, several
 from app.window.first_run.chips import Chip, Chips
 from app.window.first_run.vehicle_state import VehicleState
-from app.window.labels import MessageLabel, text
+from app.window.labels import MessageLabel, fit_words, text
 from app.window.words import option_word, sequence_word
 from planner.sequences.chosen_options import choices_of, complete
 from planner.values.sequence import Sequence as Order
@@ -52,8 +52,8 @@ class VehicleLine(QWidget):
         self.name.setToolTip(self.name.placeholderText())  # longer than a narrow field
         self.name.setAccessibleName(tr("Vehicle {n}: name").format(n=number))
         self.scale.setMaxLength(20)
-        self.scale.setFixedWidth(70)
         self.scale.setPlaceholderText(tr("scale"))
+        fit_words(self.scale, 76)
         self.scale.setAccessibleName(tr("Vehicle {n}: scale").format(n=number))
         self.sequence.setAccessibleName(tr("Vehicle {n}: sequence").format(n=number))
         self._offer(orders)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.window.forms.moment_fields import HOURS, ClockField, DateField
 from app.window.labels import NarrowCombo
+from app.window.target_size import roomy
 
 UNSET = QDate(2000, 1, 1)  # a date that nobody has chosen yet
 
@@ -61,6 +62,7 @@ def tool(sign: str, name: str, act: Callable[[], object]) -> QToolButton:
     button.setToolTip(name)
     button.setAccessibleName(name)
     button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    roomy(button)
     button.clicked.connect(lambda _on=False: act())
     return button
 

@@ -13,7 +13,7 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QHeaderView,
     QPushButton,
@@ -28,6 +28,7 @@ from app.window.flow_layout import FlowLayout
 from app.window.forms.rows import EN_SPACE, LEFT, Column, RowsModel
 from app.window.forms.tables import lines_table
 from app.window.labels import MessageLabel, text
+from app.window.target_size import TARGET, roomy_rows
 from planner.values.refusal import Refused
 
 T = TypeVar("T")
@@ -49,14 +50,14 @@ class Roomy(ChosenRows):
     ) -> QSize:
         """Return the usual size and a little more."""
         hint = super().sizeHint(option, index)
-        return QSize(hint.width() + 4, hint.height() + 7)
+        return QSize(hint.width() + 4, max(TARGET, hint.height() + 7))
 
 
 def plain_table(name: str) -> QTableView:
     """Return a table of whole rows in our dress."""
     table = lines_table(name)
     table.setItemDelegate(Roomy(table))
-    table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 10)
+    roomy_rows(table, table.fontMetrics().height() + 10)
     table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     table.horizontalHeader().setDefaultAlignment(LEFT)
     table.horizontalHeader().setStretchLastSection(True)
@@ -109,6 +110,13 @@ class Listing(QWidget, Generic[T]):
         column.addStretch(0)
         self.table.selectionModel().currentRowChanged.connect(lambda _new, _old: self._enable())
         self.show_rows(())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep room for all buttons where they take more lines."""
+        super().resizeEvent(event)
+        inner = self.layout()
+        if inner is not None:
+            self.setMinimumHeight(inner.totalMinimumHeightForWidth(self.width()))
 
     def add_button(self, name: str, act: Callable[[], object]) -> QPushButton:
         """Add a button that needs nothing chosen."""

@@ -198,7 +198,7 @@ class MomentField(_TypedField):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the calendar's arrow at the end."""
         super().resizeEvent(event)
-        self._arrow.setGeometry(self.width() - ARROW - 2, 2, ARROW, self.height() - 4)
+        self._arrow.setGeometry(self.width() - ARROW, 0, ARROW, self.height())
 
     def date(self) -> QDate:
         """Return the day that it shows."""

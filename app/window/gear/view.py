@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.service import gear_edits, room_edits, warm_box
 from app.window import words
@@ -59,7 +66,7 @@ class GearView(QWidget):
         column.setContentsMargins(24, 14, 18, 8)
         column.setSpacing(8)
         column.addWidget(text(self.tr("Gear"), size=1.9, bold=True))
-        column.addWidget(self.splitter, 1)
+        column.addWidget(_scrolling(self.splitter), 1)
         self.setFocusProxy(self.airbrushes)
 
     def _add_volume(self, holder: QWidget) -> None:
@@ -217,6 +224,17 @@ def _range(values: list[float]) -> str:
 
 def _ml(amount: float) -> str:
     return words.fill(words.tr("{amount:.1f} ml"), amount=amount)
+
+
+def _scrolling(inner: QWidget) -> QScrollArea:
+    """Return an area that scrolls up and down where a window is too low for all three lists."""
+    area = QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its lists come into sight with the keys
+    area.setWidget(inner)
+    return area
 
 
 def _titled(title: str, inner: QWidget) -> QWidget:

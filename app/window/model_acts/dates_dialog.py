@@ -25,6 +25,7 @@ from app.window.forms.controls import whole
 from app.window.forms.moment_reading import read_day
 from app.window.labels import MessageLabel, text
 from app.window.session import Session
+from app.window.target_size import roomy
 from planner.values.book import Book
 from planner.values.keys import ModelKey
 from planner.values.model import Model
@@ -107,6 +108,7 @@ class DatesDialog(QDialog):
         weight.setKeyboardTracking(False)
         weight.setAccessibleName(self.tr("{model}: weight").format(model=key.model))
         early = QCheckBox()
+        roomy(early)
         early.setChecked(model.early)
         early.setAccessibleName(self.tr("{model}: as early as it can be").format(model=key.model))
         early.setToolTip(self.tr("As early as it can be; others fill the gaps"))

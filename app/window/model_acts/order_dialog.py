@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialogButtonBox, QListWidget, QListWidgetItem, QV
 
 from app.service.order_changes import Possible, change_orders, possible
 from app.window import words
+from app.window.chosen_rows import mark_chosen_rows
 from app.window.forms.form import FormDialog, keep
 from app.window.model_acts.effect_label import EffectLabel
 from app.window.model_acts.model_list import chosen_keys, model_checks
@@ -21,6 +22,10 @@ VALUE = Qt.ItemDataRole.UserRole
 
 class ChangeList(QListWidget):
     """A list in which a letter goes to the next line that begins with it."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        mark_chosen_rows(self)
 
     def keyboardSearch(self, search: str) -> None:
         """Go on from the line that has the keys, after the last one to the first."""

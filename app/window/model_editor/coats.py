@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 
 from app.window.forms.live_controls import calm, choice, decimal, fill, number, put
 from app.window.forms.row_list import FormRow, RowList
+from app.window.target_size import roomy_rows
 from planner.values.book import Book
 from planner.values.coating import THINNERS
 from planner.values.model import Model
@@ -174,7 +175,7 @@ class CoatPlacesTable(QTableView):
         header = self.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setHighlightSections(False)
-        self.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 6)
+        roomy_rows(self, self.fontMetrics().height() + 6)
         self.verticalHeader().setHighlightSections(False)
 
     def fit(self) -> None:

@@ -17,8 +17,10 @@ from PySide6.QtWidgets import (
 )
 
 from app.service.edits import Edit
+from app.window.chosen_rows import TargetRows
 from app.window.labels import MessageLabel, text
 from app.window.tab_order import move_focus
+from app.window.target_size import TARGET
 from planner.values.book import Book
 from planner.values.refusal import Refused
 
@@ -134,7 +136,8 @@ class CheckList(QListWidget):
 
     def __init__(self, lines: int = 4) -> None:
         super().__init__()
-        height = self.fontMetrics().height() + 6
+        self.setItemDelegate(TargetRows(self))
+        height = max(TARGET, self.fontMetrics().height() + 6)
         self.setFixedHeight(height * lines)
         self.itemChanged.connect(lambda _item: self.ticked.emit())
 

@@ -17,7 +17,7 @@ from app.window.model_editor.project_form import ProjectForm
 from app.window.model_editor.step_form import StepForm
 from planner.values.book import Book
 
-ASIDE = 330  # least width of a form [pixels]
+ASIDE = 352  # least width of a form [pixels]
 F = TypeVar("F", bound=EditorForm)
 
 

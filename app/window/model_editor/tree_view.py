@@ -28,6 +28,7 @@ from app.window.model_editor.nodes import Key, NodeKind, words_of
 from app.window.model_editor.tree_model import FACE, BuildModel
 from app.window.model_faces import paint_ribbon
 from app.window.palette import LIGHT, Colours
+from app.window.target_size import TARGET
 
 WIDTHS = (214, 176, 92, 140)
 FACE_WIDE, STAGE_WIDE, RIBBON_TALL = 32, 12, 7  # a model's picture, a stage of its ribbon [pixels]
@@ -71,7 +72,7 @@ class RoomyTreeLines(ChosenRows):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         """Return the usual size, and a little more height."""
-        return super().sizeHint(option, index) + QSize(0, 6)
+        return (super().sizeHint(option, index) + QSize(0, 6)).expandedTo(QSize(0, TARGET))
 
     def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         """Leave alone what is being typed, when a plan arrives meanwhile."""

@@ -37,6 +37,7 @@ from app.window.palette import LIGHT, Colours
 from app.window.plan_snapshot import PlanSnapshot
 from app.window.session import Session
 from app.window.stack.findings import FindingsPanel
+from app.window.target_size import roomy
 from planner.layers.finding import Finding
 from planner.values.book import Book
 from planner.values.keys import ModelKey
@@ -335,6 +336,7 @@ def _button(action: QAction) -> QToolButton:
     button = QToolButton()
     button.setDefaultAction(action)
     button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    roomy(button)
     return button
 
 
@@ -344,4 +346,5 @@ def _menu_button(name: str, menu: QMenu) -> QToolButton:
     button.setMenu(menu)
     button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
     button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    roomy(button)
     return button

@@ -8,6 +8,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
+from app.window.chosen_rows import TargetRows
+from app.window.target_size import TARGET
+
 MOST_LINES = 9
 
 
@@ -44,7 +47,8 @@ class Checks(QListWidget):
         if self.count():
             self.setCurrentRow(0)
         self._frame_boxes()
-        line = self.fontMetrics().height() + 8
+        self.setItemDelegate(TargetRows(self))
+        line = max(TARGET, self.fontMetrics().height() + 6) + 2
         self.setMinimumHeight(line * min(lines, max(2, self.count())) + 6)
         self.itemChanged.connect(lambda _item: self.ticked.emit())
 

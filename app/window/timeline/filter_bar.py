@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QSizePolicy, QToolButton, QW
 from app.window import words
 from app.window.flow_layout import FlowLayout
 from app.window.strip_content import Strip
+from app.window.target_size import roomy
 from app.window.timeline.strip_filter import Choices, Sieve, choices_of
 
 
@@ -32,6 +33,7 @@ class FilterBar(QWidget):
         self.tools = self._box(self.tr("Show the tool"))
         self.everything = QToolButton()
         self.everything.setText(self.tr("Show all"))
+        roomy(self.everything)
         self.everything.clicked.connect(self.clear)
         self.compared = QCheckBox(self.tr("&Compare with the last plan"))
         self.compared.setToolTip(

@@ -1567,8 +1567,8 @@ Quelle: {source}</translation>
    <translation>&amp;Bearbeiten</translation>
   </message>
   <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
+   <source>M&amp;odels</source>
+   <translation>M&amp;odelle</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -1897,7 +1897,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>With a quiet &amp;sound, at the bench only</source>
-   <translation>Mit leisem T&amp;on, nur am Basteltisch</translation>
+   <translation>Mit leisem &amp;Ton, nur am Basteltisch</translation>
   </message>
   <message>
    <source>Drying now</source>
@@ -2125,7 +2125,7 @@ Quelle: {source}</translation>
   </message>
   <message>
    <source>No&amp;te</source>
-   <translation>N&amp;otiz</translation>
+   <translation>No&amp;tiz</translation>
   </message>
   <message>
    <source>not noted</source>

@@ -16,6 +16,7 @@ from app.window import language, words
 from app.window.main_window import MainWindow
 from app.window.palette import Appearance
 from app.window.session import Session
+from app.window.type_size import set_base
 from planner.values.book import Book
 from storage.bench_book import BenchBook
 
@@ -23,6 +24,12 @@ OF_THE_OFFSCREEN_PLATFORM = tuple(
     f"This plugin does not support {what}"
     for what in ("propagateSizeHints()", "raise()", "grabbing the keyboard", "grabbing the mouse")
 )
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _letters_as_in_the_window(qapp: QApplication) -> None:
+    """Let a view that is shown alone write as large as it does in the window."""
+    set_base(qapp)
 
 
 @pytest.fixture(autouse=True)

@@ -1,4 +1,6 @@
-"""Dialogs, first questions and bench mode: nothing is cut or overlaps; what drawings write."""
+"""Dialogs, first questions and bench mode: nothing is cut or overlaps, whatever takes a click is
+large enough, no letter after Alt leads to two things; what drawings write.
+"""
 
 from __future__ import annotations
 
@@ -10,6 +12,8 @@ from every_dialog import every_dialog
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QApplication, QDialog, QTabWidget, QWidget
+from shared_letters import on_screen, shared
+from target_sizes import small_targets
 from text_fit import faults
 from window_steps import LANGUAGES, MakeWindow, settle
 
@@ -21,7 +25,6 @@ from planner.values.book import Book
 from planner.values.moment import minute_of, moment_of, zone_named
 
 LEAST_SCREEN = (1280, 720 - 60)  # of a dialog, beside a bar of the desktop
-DRAWN = {"location old"}
 LISTING = {"give", "save", "choose", "import", "split"}  # what is longer where more stands
 LONG = "Carrier of the third harbour company with a crane"
 
@@ -53,7 +56,7 @@ def crowded(lamplighter: tuple[Book, int]) -> tuple[Book, int]:
 def found_in_dialogs(
     app: QApplication, window: MainWindow, only: set[str] | None = None
 ) -> list[str]:
-    """Return what is cut or overlaps on any page of any dialog, or is too large for a screen."""
+    """Return what is wrong on any page of any dialog, and what is too large for a screen."""
     found = []
     for name, make in every_dialog(window).items():
         if only is not None and name not in only:
@@ -66,8 +69,9 @@ def found_in_dialogs(
                 tabs.setCurrentIndex(page)
             app.processEvents()
             found += [f"{name}, page {page}: {line}" for line in faults(dialog)]
-            if name in DRAWN:
-                found += [f"{name}, page {page}: {line}" for line in painted_faults(dialog)]
+            found += [f"{name}, page {page}: {line}" for line in painted_faults(dialog)]
+            found += [f"{name}, page {page}: {line}" for line in small_targets(dialog)]
+            found += [f"{name}, page {page}: {line}" for line in shared(on_screen(dialog))]
         wide, tall = dialog.size().toTuple()
         if wide > LEAST_SCREEN[0] or tall > LEAST_SCREEN[1]:
             found.append(f"{name}: {wide} x {tall} is larger than a small screen")
@@ -124,6 +128,7 @@ def test_nothing_is_cut_in_the_first_questions(
             window.resize(*size)
             settle(qapp)
             found += [f"stage {number}, {size}: {line}" for line in faults(window)]
+            found += [f"stage {number}, {size}: {line}" for line in small_targets(window)]
     shown = (asked.hours.lines[0].hours.text(), asked.hours.lines[0].message.text())
     assert all(shown), shown  # the last stage was refused, by its field
     assert found == []
@@ -136,11 +141,12 @@ def test_nothing_is_cut_in_bench_mode(
     window = make_window(*lamplighter)
     window.bench.enter()
     found = []
-    for size in ((1280, 800), (1000, 650)):
+    for size in ((1920, 1200), (1280, 800), (1000, 650)):
         window.bench.resize(*size)
         settle(qapp)
         found += [f"{size}: {line}" for line in faults(window.bench)]
         found += [f"{size}: {line}" for line in painted_faults(window.bench)]
+        found += [f"{size}: {line}" for line in small_targets(window.bench)]
     window.bench.leave()
     settle(qapp)
     assert found == []
