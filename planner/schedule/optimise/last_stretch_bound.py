@@ -15,7 +15,9 @@ from planner.schedule.optimise.stretch_check import impossible
 from planner.schedule.optimise.stretch_reachability import Reach
 from planner.values.message import message
 
-ONE_BY_ONE = 3  # stretches at either end of which a pool knows more than their minutes
+# Stretches at either end that are looked at one by one; with few the pool is soon refuted,
+# where set-ups of all the rest do it, with more what little can be done first and last does.
+ONE_BY_ONE = (1, 3)
 CUT_ROUNDS = 12  # times that sets are cut off in search of one share-out
 
 
@@ -49,20 +51,23 @@ class Lowest:
 
     def pool(self, work: WorkBudget) -> Least:
         """Raise the bound as far as the first and last stretches show, the rest being one pool."""
-        while self.board.free:
-            goal = max(0, self.least.stretch)
-            if goal >= len(self.board.stretches) - 1:
-                break  # there is no stretch to raise it to
-            board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
-            links = [link.up_to(goal) for link in self.links]
-            pooled = PooledStretches(board, links, ONE_BY_ONE, ONE_BY_ONE)
-            status: Any = cp_model.INFEASIBLE
-            if not pooled.impossible:
-                status = solver_of(work).solve(pooled.model)
-            if status != cp_model.INFEASIBLE or work.stopped():
+        goal = max(0, self.least.stretch)
+        while self.board.free and goal < len(self.board.stretches) - 1 and not work.stopped():
+            if not any(self._pool_refutes(goal, ends, work) for ends in ONE_BY_ONE):
                 break
-            self._raise(goal + 1)
+            goal += 1
+            self._raise(goal)
         return self.least
+
+    def _pool_refutes(self, goal: int, ends: int, work: WorkBudget) -> bool:
+        """Tell whether all cannot end by a stretch, ``ends`` at either end seen by themselves."""
+        board = Board(self.board.problem, self.board.facts, self.board.ends[goal] - 1)
+        links = [link.up_to(goal) for link in self.links]
+        pooled = PooledStretches(board, links, ends, ends)
+        if pooled.impossible:
+            return True
+        status: Any = solver_of(work).solve(pooled.model)
+        return bool(status == cp_model.INFEASIBLE)
 
     def prove(self, work: WorkBudget) -> Least:
         """Work on the bound; return the best so far."""

@@ -105,7 +105,7 @@ def drying_places(board: Board) -> Least:
             activity = problem.activities[index]
             if activity.location == location.name and board.head[index] < NEVER:
                 for unit, stands in activity.wet:
-                    taken = stands * (board.lasts(index) + _least_wet(board, index))
+                    taken = stands * (board.lasts(index) + least_wet(board, index))
                     longest[unit] = max(longest.get(unit, 0), taken)
         energy = sum(longest.values())
         if not energy:
@@ -210,7 +210,7 @@ def _load(board: Board, first: int, *, sprayed_only: bool) -> Least:
 def _washing_after_all(board: Board, sprayed: list[int]) -> int:
     """Return the most minutes of cleaning after the last film may be held."""
     washing = sum(airbrush.clean_minutes for airbrush in board.problem.book.gear.airbrushes)
-    return max(0, washing - min(_least_wet(board, index) for index in sprayed))
+    return max(0, washing - min(least_wet(board, index) for index in sprayed))
 
 
 def _hours(board: Board, sprayed: list[int] | None) -> list[int]:
@@ -261,7 +261,7 @@ def dry_after(board: Board, index: int, end: int) -> int:
 NEVER_DRY = 10**7
 
 
-def _least_wet(board: Board, index: int) -> int:
+def least_wet(board: Board, index: int) -> int:
     """Return the least minutes that a pass's films are wet, whenever it is done."""
     activity = board.problem.activities[index]
     dry = shortest_dry(board, board.starts[0], board.ends[-1])

@@ -248,6 +248,37 @@ def test_set_ups_of_a_pool_refute_what_minutes_allow():
     assert least.stretch == 2
 
 
+@pytest.mark.parametrize(
+    ("count", "coats", "places", "evenings"),
+    [
+        (3, 1, 1, 3),
+        (3, 1, 2, 2),
+        (6, 1, 1, 6),  # the evenings between the first and the last are one pool
+        (2, 3, 1, 6),  # each coat waits for the day after
+    ],
+)
+def test_what_is_wet_until_an_evening_ends_keeps_its_place(count, coats, places, evenings):
+    """A film takes 600 min, an evening has 240: so each place is taken once an evening."""
+    steps = [
+        paint(
+            f"coat-{number}",
+            "hull/deck",
+            coat="slow",
+            gates=(Gate(after=f"coat-{number - 1}", windows=(Window(opens=Mark(minutes=1380)),)),)
+            if number
+            else (),
+        )
+        for number in range(coats)
+    ]
+    of = replace(
+        carts(book(rub("a", 1), coatings=(coating("slow", dry_to_handle=600),)), *[steps] * count),
+        room=Room(locations=(location("bench", places),)),
+    )
+    board = board_of(of)
+    least = Lowest(board, reaches(board), lower_bounds.path(board)).pool(WorkBudget(1.0))
+    assert least.stretch + 1 == evenings
+
+
 def test_least_lateness_of_what_cannot_be_in_time():
     """Due on Monday, the path ends at 18:40 on Tuesday: 18 h 40 min late, of weight 3."""
     of = book(rub("a", 10), rub("b", 40, ("a", 200)), target=MONDAY, weight=3)
