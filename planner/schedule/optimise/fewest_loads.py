@@ -1,4 +1,4 @@
-"""The order of the passes of one stretch that loads the airbrush least, and the least there can be.
+"""The order of the passes of one stretch that loads the airbrush least.
 
 Unlike `exact_stretch`, a colour may be loaded as often as it likes: the cup
 stands no longer than its idle limit, and what opens later than that has to be
@@ -17,7 +17,6 @@ from planner.bench import Stretch
 from planner.schedule.optimise.board import Board
 from planner.schedule.optimise.exact_stretch import Exact
 from planner.schedule.optimise.master import WorkBudget, solver_of
-from planner.schedule.optimise.stretch_check import no_gate_broken
 from planner.schedule.optimise.stretch_sequencing import enter, in_order, sequence
 from planner.schedule.partial_schedule import PartialSchedule
 from planner.schedule.placing import put_away
@@ -30,9 +29,6 @@ _Timed = tuple[int, int]  # a pass, and the minute before which it does not begi
 
 class StretchLoads(Exact):
     """A stretch with one airbrush, clean at its beginning, loaded as often as it takes.
-
-    With ``optimistic`` nothing is asked that a sound plan could do without,
-    what lies outside of the stretch being as it is: so the least is a bound.
 
     Attributes
     ----------
@@ -48,10 +44,7 @@ class StretchLoads(Exact):
         board: Board,
         given: Sequence[int],
         here: PartialSchedule,
-        *,
-        optimistic: bool = False,
     ) -> None:
-        self.optimistic = optimistic
         self.minutes: Any = 0
         self.filled: dict[int, Any] = {}
         self._filling: dict[int, Any] = {}  # when that begins, and how long it takes
@@ -59,16 +52,6 @@ class StretchLoads(Exact):
         self._washed: dict[int, Any] = {}  # that the cup is cleaned after it, and when
         self._cleaning: dict[int, Any] = {}
         super().__init__(model, board, dict.fromkeys(given, model.new_constant(1)), here)
-
-    def _no_gate_broken(self) -> None:
-        if self.optimistic:
-            no_gate_broken(self.model, self.board, 0, self.starts)
-        else:
-            super()._no_gate_broken()
-
-    def _no_drying_place_overfull(self) -> None:
-        if not self.optimistic:
-            super()._no_drying_place_overfull()
 
     def _colour_loaded_where_sprayed(self) -> None:
         """Let each sprayed pass follow another with what is in the cup, changed, or anew."""
@@ -232,18 +215,6 @@ def filled_twice(board: Board, bench: Sequence[BenchWork]) -> set[int]:
     return {number for (number, _), count in fillings.items() if count > 1}
 
 
-def least_minutes(
-    here: PartialSchedule, stretch: Stretch, given: list[int], work: WorkBudget
-) -> int | None:
-    """Return the proven least set-up minutes of a stretch, or None where that stays open."""
-    exact = _model(here, stretch, given, optimistic=True)
-    if exact is None:
-        return None
-    solver = solver_of(work, linear=False)
-    status: Any = solver.solve(exact.model)
-    return round(solver.objective_value) if status == cp_model.OPTIMAL else None
-
-
 def _least_loaded(
     here: PartialSchedule, number: int, board: Board, given: list[int], work: WorkBudget
 ) -> list[_Timed] | None:
@@ -251,7 +222,7 @@ def _least_loaded(
 
     Of the orders that load least it is one of those in which all ends soonest.
     """
-    exact = _model(here, board.stretches[number], given, optimistic=False)
+    exact = exact_loads(here, board.stretches[number], given)
     if exact is None:
         return None
     solver = solver_of(work, linear=False)
@@ -269,12 +240,11 @@ def _least_loaded(
     return [(index, exact.begins(solver, index)) for index in exact.order(solver)]
 
 
-def _model(
-    here: PartialSchedule, stretch: Stretch, given: list[int], *, optimistic: bool
-) -> StretchLoads | None:
+def exact_loads(here: PartialSchedule, stretch: Stretch, given: list[int]) -> StretchLoads | None:
+    """Return the model of a stretch that asks for its least set-up, None if not all fits."""
     after = here.problem.calendar.next_stretch(stretch.interval.end)
     board = Board(here.problem, here, after.interval.start if after else stretch.interval.end)
-    exact = StretchLoads(cp_model.CpModel(), board, given, here, optimistic=optimistic)
+    exact = StretchLoads(cp_model.CpModel(), board, given, here)
     if len(exact.starts) < len(given):
         return None
     exact.model.minimize(exact.minutes)

@@ -24,6 +24,7 @@ from judge_cases.making import (
     spray,
     sprayed,
 )
+from ortools.sat.python import cp_model
 
 from planner.bench import calendar_of
 from planner.cure import Cure
@@ -31,8 +32,8 @@ from planner.schedule.greedy import SerialSchedule
 from planner.schedule.judge import judge
 from planner.schedule.optimise.best_plan import BestPlan
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.fewest_loads import filled_twice, least_minutes, load_less
-from planner.schedule.optimise.master import WorkBudget
+from planner.schedule.optimise.fewest_loads import exact_loads, filled_twice, load_less
+from planner.schedule.optimise.master import WorkBudget, solver_of
 from planner.schedule.optimise.stretch_sequencing import enter
 from planner.schedule.priority_rules import RULES
 from planner.schedule.problem import Problem
@@ -62,9 +63,18 @@ def board_of(of: Book, end: int) -> Board:
 
 def least(*steps: Step) -> int | None:
     """Return the least set-up minutes of the first evening with all steps in it."""
-    board = board_of(book(*steps), NOW + 300)
-    here = enter(board.facts, board.stretches[0])
-    return least_minutes(here, board.stretches[0], list(board.free), WORK)
+    return least_of(board_of(book(*steps), NOW + 300))
+
+
+def least_of(board: Board) -> int | None:
+    """Return the least set-up minutes of the first evening with everything in it, None for none."""
+    exact = exact_loads(
+        enter(board.facts, board.stretches[0]), board.stretches[0], list(board.free)
+    )
+    solver = solver_of(WORK, linear=False)
+    if exact is None or solver.solve(exact.model) != cp_model.OPTIMAL:
+        return None
+    return round(solver.objective_value)
 
 
 def lessened(of: Book, first: Plan) -> BestPlan:
@@ -109,10 +119,9 @@ def test_a_second_coat_that_opens_when_the_cup_may_stand_no_longer(
     first, second = (spray(name, "hull/deck", coat="quick") for name in ("first", "second"))
     of = book(first, second, coatings=(quick,))
     board = board_of(of, NOW + 300)
-    here = enter(board.facts, board.stretches[0])
     gate = board.problem.activities[1].gates[0]
     assert board.opens(gate, board.problem.gates[gate].windows[0], NOW) - NOW == opens_after
-    assert least_minutes(here, board.stretches[0], list(board.free), WORK) == minutes
+    assert least_of(board) == minutes
 
 
 def _all_after(minutes: int) -> dict[str, int]:
