@@ -56,6 +56,7 @@ def beside_document(found: Beside, zone: ZoneInfo) -> dict[str, Any]:
                     for taker in filling.takers
                 ],
                 "one_first": filling.first.first.model if filling.first else None,
+                "filled_again": filling.again or None,
             }
             for filling in found.fillings
         ],
