@@ -15,6 +15,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from datetime import time as clock_time
+from itertools import pairwise
 from types import SimpleNamespace
 from typing import Any
 
@@ -32,14 +33,14 @@ from planner.schedule.judge import judge
 from planner.values.bench_time import Extra
 from planner.values.book import Book
 from planner.values.moment import moment_of, zone_named
-from planner.values.plan import Plan, Status
+from planner.values.plan import BenchKind, Plan, Status
 
 Event = Callable[[Book, Plan], tuple[Book, int]]  # what happens at the bench, and when it has
 WORKERS = 2
 SPARE = 6  # evenings after the instant plan's last that the direct model may use
-MARKS = (1, 3, 10, 20, 30, 60)  # seconds
+MARKS = (0, 1, 3, 10, 20, 30, 60)  # seconds
 BEFORE_EDITS = 5.0  # seconds of search before the first edit
-SHORT = 60  # minutes of drying after the last pass
+SHORT = 360  # minutes of drying after the last pass, in both families over before the next evening
 CLOSE = 1.01  # within 1 % of its own best finish
 
 
@@ -49,7 +50,8 @@ class Outcome:
 
     ``course`` are (seconds, last evening, finish) of its plans, in order;
     ``bound`` is the proven least last evening, ``proof`` the seconds until it
-    was met, ``optimal`` those until the finish was proven.
+    was met, ``optimal`` those until the finish was proven.  ``refills`` are the
+    fillings with a colour that the cup had held before in the same stretch.
     """
 
     contender: str
@@ -60,6 +62,7 @@ class Outcome:
     bound: int | None = None
     proof: float | None = None
     optimal: float | None = None
+    refills: int | None = None
     note: str = ""
 
     def at(self, mark: float) -> int | None:
@@ -97,7 +100,7 @@ def engine(
         if found.optimal is None and best.status is Status.OPTIMAL:
             found.optimal = spent
     assert judge(book, best).accepted
-    _costed(found, best)
+    _costed(found, book, best)
     return found, best
 
 
@@ -138,15 +141,21 @@ def _day(book: Book, shown: Plan, share: int) -> date:
     return moment_of(placed[len(placed) // share], zone_named(book.bench_time.zone)).date()
 
 
-def _costed(found: Outcome, best: Plan) -> None:
-    cost = best.cost
+def _costed(found: Outcome, book: Book, best: Plan) -> None:
+    cost, calendar = best.cost, calendar_of(book.bench_time)
     found.evenings, found.setup, found.late = cost.stretches, cost.setup_minutes, cost.late
+    fillings = [
+        (calendar.stretch_at(work.interval.start), work.airbrush, work.coating)
+        for work in best.bench
+        if work.kind in (BenchKind.LOAD, BenchKind.CHANGE)
+    ]
+    found.refills = len(fillings) - len(set(fillings))
 
 
 def instant(book: Book, now: int, first: Plan) -> Outcome:
     """Return what the instant plan is, whose milliseconds are measured apart."""
     found = Outcome("instant", [(0.0, *_measured(first, _ends(book, first, now), now))])
-    _costed(found, first)
+    _costed(found, book, first)
     return found
 
 
@@ -183,12 +192,14 @@ def _proven(plan: Plan, evenings: list[int], now: int) -> int | None:
     """Return the first evening in which all can be done, as far as that is proven.
 
     The finish counts drying after the last pass.  In the families that is
-    over within the hour and never reaches another evening; where it takes
-    days, as in the demos, a finish says nothing of evenings.
+    over within six hours and never reaches another evening; where it takes
+    days, as in the demos, or two evenings are that close, a finish says
+    nothing of evenings.
     """
     finish = next((bound.value for bound in plan.bounds if bound.level == "finish"), None)
     drying = plan.cost.finish - (max(placement.end for placement in plan.placements) - now)
-    if finish is None or drying > SHORT:
+    closest = min((later - earlier for earlier, later in pairwise(evenings)), default=0)
+    if finish is None or drying > min(SHORT, closest):
         return None
     return bisect_right(evenings, now + finish - drying - 1)
 

@@ -126,6 +126,7 @@ def _line(
         "late_days": found.late / 1440 if found.course else None,
         "evenings": found.evenings if found.course else None,
         "setup": found.setup if found.course else None,
+        "refills": found.refills,
         "first_s": found.course[0][0] if timed else None,
         "close_s": found.close if timed else None,
         "proof_s": found.proof,

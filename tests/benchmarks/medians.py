@@ -12,12 +12,13 @@ from pathlib import Path
 FIELDS = (
     *("batch", "steps", "seed", "contender", "seconds"),
     *("cold_ms", "first_ms", "replan_ms"),
-    *("last", "at_1", "at_3", "at_10", "at_20", "at_30", "at_60", "bound"),
+    *("last", "at_0", "at_1", "at_3", "at_10", "at_20", "at_30", "at_60", "bound"),
     *(
         "finish_days",
         "late_days",
         "evenings",
         "setup",
+        "refills",
         "first_s",
         "close_s",
         "proof_s",
@@ -27,10 +28,22 @@ FIELDS = (
 )
 HEAD = (
     *("batch (seeds)", "what", "cold", "first plan", "re-plan", "finish", "last evening (gap)"),
-    *("at 10 s", "at 20 s", "at 30 s", "at 60 s", "days late", "evenings", "set-up (of plain)"),
+    *(
+        "at 0 s",
+        "at 3 s",
+        "at 10 s",
+        "at 20 s",
+        "at 60 s",
+        "days late",
+        "evenings",
+        "set-up (of plain)",
+    ),
+    "filled again",
     *("to first", "to 1 %", "to proof of evening", "of finish"),
 )
 ORDER = ("plain", "instant", "engine", "edited", "direct", "library")
+NEAR = (1, 2)  # evenings after the bound
+SOON = 10  # seconds within which the evening is wanted proven
 Line = dict[str, str]
 
 
@@ -40,7 +53,8 @@ def read(paths: Iterable[str]) -> list[Line]:
     for path in paths:
         with Path(path).open(encoding="utf-8", newline="") as file:
             for line in csv.DictReader(file):
-                found[line["batch"], line["seed"], line["contender"]] = line
+                key = line["batch"], line["seed"], line["contender"]
+                found[key] = {**dict.fromkeys(FIELDS, ""), **line}
     return list(found.values())
 
 
@@ -68,15 +82,20 @@ def _row(
 ) -> tuple[str, ...]:
     count, known = len(lines), [line for line in lines if line["last"]]
     missing = f" ({count - len(known)} of {count} none)" if len(known) < count else ""
+    own = {line["seed"]: line["bound"] for line in known if contender == "edited"}
+    bounds = own or proven  # an edited book has a bound of its own
     gaps = [
-        float(line["last"]) - float(proven[line["seed"]])
+        float(line["last"]) - float(bounds[line["seed"]])
         for line in known
-        if proven.get(line["seed"])
+        if bounds.get(line["seed"])
     ]
     met = ""
     if gaps:
         on = sum(gap <= 0 for gap in gaps)
-        met = f" ({statistics.median(gaps):+g}; {on} of {len(gaps)} on it)"
+        near = ", ".join(
+            f"{sum(gap <= most for gap in gaps)} within {most}" for most in NEAR if max(gaps) > 0
+        )
+        met = f" ({statistics.median(gaps):+g}; {on} of {len(gaps)} on it{near and ', ' + near})"
     shares = [
         100 * float(line["setup"]) / float(base[line["seed"]]["setup"])
         for line in known
@@ -90,10 +109,11 @@ def _row(
         _middle(known, "replan_ms", " ms"),
         _middle(known, "finish_days", " d", 1),
         _middle(known, "last") + met + missing,
-        *(_at(lines, mark) for mark in (10, 20, 30, 60)),
+        *(_at(lines, mark) for mark in (0, 3, 10, 20, 60)),
         _middle(known, "late_days", " d", 1),
         _middle(known, "evenings"),
         _middle(known, "setup", " min") + (f" ({_number(shares)} %)" if shares else ""),
+        _middle(known, "refills"),
         _middle(known, "first_s", " s", 2),
         _middle(known, "close_s", " s", 1),
         _reached(known, "proof_s"),
@@ -113,7 +133,9 @@ def _at(lines: list[Line], mark: int) -> str:
 
 def _reached(lines: list[Line], field: str) -> str:
     times = [float(line[field]) for line in lines if line[field]]
-    return f"{_number(times, 1)} s ({len(times)} of {len(lines)})" if times else ""
+    soon = sum(one <= SOON for one in times)
+    told = f"{len(times)} of {len(lines)}, {soon} within {SOON} s"
+    return f"{_number(times, 1)} s ({told})" if times else ""
 
 
 def _middle(lines: list[Line], field: str, unit: str = "", places: int = 0) -> str:
@@ -133,7 +155,8 @@ def _growth(lines: list[Line]) -> Iterable[str]:
     for field, what in whats.items():
         sizes: dict[int, list[float]] = defaultdict(list)
         for line in lines:
-            if line["contender"] == "engine" and line[field] and line["seed"]:
+            of_family = not line["batch"].startswith("hard")
+            if line["contender"] == "engine" and line[field] and line["seed"] and of_family:
                 sizes[int(line["steps"])].append(float(line[field]))
         if len(sizes) < 2:
             continue
