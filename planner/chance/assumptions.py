@@ -24,9 +24,6 @@ ASSUMED: dict[str, Assumption] = {
     "sessions' worth": Assumption(12, "sessions", "evidence that the lost share is taken for"),
     "passes' worth": Assumption(30, "passes", "evidence that a rate of redoing is taken for"),
     "redone": Assumption(0.03, "-", "of all passes whose stage is not named in the table below"),
-    "stays on": Assumption(
-        10, "min", "a session is stretched so far for work that is expected to end by then"
-    ),
     "finishes": Assumption(
         30, "min", "what was begun is finished so long past the end; the rest is done next time"
     ),

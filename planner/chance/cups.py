@@ -1,17 +1,17 @@
-"""What the airbrushes hold in many runs during one session (definitions 15 and 16)."""
+"""What the airbrushes hold in many runs, each during its session (definitions 15 and 16)."""
 
 from __future__ import annotations
 
 import numpy as np
 
-from planner.chance.draws import Draws, Flags, Minutes, Runs
+from planner.chance.draws import Draws, Minutes, Runs
 from planner.chance.script import Script
 from planner.chance.spreads import Spreads
 from planner.schedule.problem import Problem
 
 
 class Cups:
-    """The cups of one session: each begins it clean, and is clean before it ends."""
+    """The cups: each begins every session clean, and is clean before it ends."""
 
     def __init__(self, problem: Problem, draws: Draws, spreads: Spreads) -> None:
         self.problem, self.draws, self.spreads = problem, draws, spreads
@@ -76,11 +76,16 @@ class Cups:
         mixed[runs] = np.where(held[runs] == code, mixed[runs], start)
         held[runs], last[runs] = code, end
 
-    def cleaned(self, name: str, cursor: Minutes, held: Flags) -> None:
-        """Clean one cup in the runs in which it is loaded, from where hands are."""
+    def begin(self, runs: Runs) -> None:
+        """Begin another session with clean cups in some runs."""
+        for held in self.held.values():
+            held[runs] = 0
+
+    def cleaned(self, name: str, cursor: Minutes, runs: Runs) -> None:
+        """Clean one cup in those of some runs in which it is loaded, from where hands are."""
         if name not in self.held:
             return
-        loaded = held & (self.held[name] > 0)
+        loaded = runs[self.held[name][runs] > 0]
         minutes = self.problem.airbrushes[name].clean_minutes
         factor = self.spreads.setup_factor(self.draws, "clean", name)
         cursor[loaded] += np.rint(minutes * factor[loaded]).astype(np.int64)

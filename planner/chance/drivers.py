@@ -149,7 +149,8 @@ def _candidates(runs: BenchRuns) -> list[tuple[DriverKind, str, Floats]]:
         stages[step.stage.value] = stages.get(step.stage.value, 0.0) + minutes
         again = runs.redone[one.index].astype(float)
         redone[step.stage.value] = redone.get(step.stage.value, 0.0) + again
-        for name in {name for _, name in one.pass_.films}:
+        films = (script.table.films[one.index, place] for place, _ in one.pass_.films)
+        for name in {film.coating.name for film in films}:
             coatings.setdefault(name, draws.normal("bottle", name))
     found += [(DriverKind.STAGE, name, values) for name, values in stages.items()]
     found += [(DriverKind.REDONE, name, values) for name, values in redone.items()]

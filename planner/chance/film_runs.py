@@ -32,14 +32,19 @@ class Gained:
         """Return the minutes by which ``gain`` millionths are won; `FOREVER` beyond the end."""
         if gain <= 0:
             return start
-        last = len(self.sums) - 1
-        at = np.minimum(np.maximum(start - self.start, 0), last)
-        goal = self.sums[at] + gain
-        found = np.searchsorted(self.sums, goal)
+        sums = self.sums
+        last = len(sums) - 1
+        at = start - self.start
+        np.maximum(at, 0, out=at)
+        np.minimum(at, last, out=at)
+        goal = sums[at]
+        goal += gain
+        found = sums.searchsorted(goal)
         if not up:
-            found = found - (self.sums[np.minimum(found, last)] > goal)
-        reached = np.maximum(self.start + found, start)
-        reached[found > last] = FOREVER
+            found = found - (sums[np.minimum(found, last)] > goal)
+        reached: Minutes = np.maximum(found + self.start, start)
+        if found.size and found.max() > last:
+            reached[found > last] = FOREVER
         return reached
 
 

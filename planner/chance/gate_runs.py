@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import NamedTuple
 
 import numpy as np
@@ -16,7 +17,7 @@ from planner.cure.assumptions import assumed as assumed_of_cure
 from planner.cure.stacking import bond_of
 from planner.schedule.partial_schedule import FOREVER
 from planner.schedule.problem import Timed
-from planner.values.coating import State
+from planner.values.coating import Mark, State, Window
 
 BURIED = assumed_of_cure("buried")
 _UNKNOWN = (-1, 0)
@@ -56,6 +57,10 @@ class GateRuns:
         self._away: dict[tuple[int, str], Floats] = {}
         self._below: dict[tuple[int, str], tuple[int, int] | None] = {}
         self._deep: dict[tuple[int, str, State, Band], Minutes] = {}
+        self._handled: dict[tuple[int, str], Minutes] = {}
+        self._alike_films: dict[int, dict[tuple[str, Film], list[str]]] = {}
+        self._touches: dict[int, bool] = {}
+        self._waits: dict[tuple[int, int, Mark, Band], Wait] = {}
 
     def away(self, index: int, coating: str) -> Floats:
         """Return how far the films of a pass lie from likely, one a run [s.d.]."""
@@ -69,6 +74,10 @@ class GateRuns:
 
     def opens_once(self, number: int, runs: Runs) -> Minutes:
         """Return when a gate that opens once lets its pass through; its earlier pass is done."""
+        if self._only_touches(number):
+            spot = self.script.problem.ends[number][0], self.script.problem.gates[number].place
+            ready: Minutes = np.maximum(self._handled[spot][runs], self.end[spot[0], runs])
+            return ready
         alike = self._alike.get(number)
         if alike is None:
             alike = self._alike[number] = self._same(number)
@@ -79,6 +88,21 @@ class GateRuns:
         if fresh.size:
             known[fresh] = self.windows(number, fresh)[0].opens
         return known[runs]
+
+    def _only_touches(self, number: int) -> bool:
+        """Tell whether a gate asks nothing but that fingers leave no print in a film."""
+        found = self._touches.get(number)
+        if found is None:
+            gate, before = self.script.problem.gates[number], self.script.problem.ends[number][0]
+            found = (
+                gate.windows == (Window(opens=Mark(state=State.DRY_TO_HANDLE)),)
+                and gate.place != ""
+                and gate.pooled == 1
+                and not gate.likely
+                and self.script.film(before, gate.place)[0] == before
+            )
+            self._touches[number] = found
+        return found
 
     def _same(self, number: int) -> tuple[object, ...]:
         """Return what gates have in common that open at the same minute in every run."""
@@ -95,14 +119,28 @@ class GateRuns:
     def windows(self, number: int, runs: Runs) -> list[OpeningRuns]:
         """Return the windows of a gate in runs in which its earlier pass is done."""
         problem = self.script.problem
-        before = problem.ends[number][0]
-        place = problem.gates[number].place
-        start, end = self.start[before][runs], self.end[before][runs]
+        before, place = problem.ends[number][0], problem.gates[number].place
         if not place:
+            start, end = self.start[before, runs], self.end[before, runs]
             return [self._timed(one, start, end) for one in problem.timed(number)]
         laid_by, film = self.script.film(before, place)
-        if laid_by != before and (self.end[laid_by][runs] < 0).any():
-            laid_by, film = before, self.script.table.films[before, place]  # melts later
+        melted = self.end[laid_by, runs] >= 0
+        if melted.all():
+            return self._of_film(number, runs, laid_by, film)
+        alone = self.script.table.films[before, place]  # melts later
+        if not melted.any():
+            return self._of_film(number, runs, before, alone)
+        parts = (
+            self._of_film(number, runs[melted], laid_by, film),
+            self._of_film(number, runs[~melted], before, alone),
+        )
+        return [_put_together(melted, *both) for both in zip(*parts, strict=True)]
+
+    def _of_film(self, number: int, runs: Runs, laid_by: int, film: Film) -> list[OpeningRuns]:
+        """Return the windows of a gate that watches a film."""
+        problem = self.script.problem
+        before, place = problem.ends[number][0], problem.gates[number].place
+        start, end = self.start[before, runs], self.end[before, runs]
         watch = _Watch(self, number, laid_by, place, film, runs)
         found = []
         for timed in problem.timed(number, film):
@@ -198,30 +236,86 @@ class GateRuns:
         rank = script.activities[after].pass_.rank
         return stack[at] if script.activities[stack[at]].pass_.rank < rank else None
 
-    def handled(self, index: int, runs: Runs) -> dict[str, tuple[Minutes, Minutes]]:
-        """Return when each film of a pass is dry to handle: by the rules, and truly."""
-        one = self.script.activities[index].pass_
-        known: dict[tuple[object, ...], tuple[Minutes, Minutes]] = {}
+    def handled(self, index: int, runs: Runs) -> dict[str, Minutes]:
+        """Return when each film of a pass can be touched: late, or later if it is slow."""
         found = {}
-        for place, name in one.films:
-            film = self.script.table.films[index, place]
-            alike = (id(film.coating), film.thickness_um, film.wet_um, film.slowness)
-            if alike not in known:
-                known[alike] = self._handled(index, name, film, runs)
-            found[place] = known[alike]
+        for kind, places in self._kinds(index).items():
+            ready = self._touched(index, kind, runs)
+            for place in places:
+                known = self._handled.get((index, place))
+                if known is None:
+                    known = np.full(self.draws.runs, -1, dtype=np.int64)
+                    self._handled[index, place] = known
+                known[runs] = ready
+                found[place] = ready
         return found
 
-    def _handled(self, index: int, coating: str, film: Film, runs: Runs) -> tuple[Minutes, Minutes]:
-        laid = self.end[index][runs]
-        early, likely, late = (
-            self.films.opens(self.films.wait(film, State.DRY_TO_HANDLE, band), laid)
-            for band in (Band.EARLY, Band.NOMINAL, Band.LATE)
-        )
+    def dry(self, index: int, runs: Runs) -> Minutes:
+        """Return when all films of a pass are truly dry to handle."""
+        found: Minutes = self.end[index, runs]
+        for coating, film in self._kinds(index):
+            laid = self.end[index, runs]
+            early, likely, late = (
+                self.films.opens(self.films.wait(film, State.DRY_TO_HANDLE, band), laid)
+                for band in (Band.EARLY, Band.NOMINAL, Band.LATE)
+            )
+            away = self.away(index, coating)[runs]
+            truly = drawn(laid, likely, np.where(away < 0, early, late), away)
+            found = np.maximum(found, np.where(truly < FOREVER, truly, 0))
+        return found
+
+    def wait(self, watch: _Watch, mark: Mark, band: Band) -> Wait:
+        """Return what a film that is watched still lacks to a mark, pooled as the gate has it."""
+        key = watch.number, watch.laid_by, mark, band
+        found = self._waits.get(key)
+        if found is None:
+            film = watch.film
+            if watch.pooled != 1:
+                film = replace(film, thickness_um=film.thickness_um * watch.pooled)
+            found = self._waits[key] = self.films.cure.wait(film, mark, band)
+        return found
+
+    def _kinds(self, index: int) -> dict[tuple[str, Film], list[str]]:
+        """Return the films of a pass that dry alike, each with its places."""
+        known = self._alike_films.get(index)
+        if known is None:
+            known = self._alike_films[index] = {}
+            seen: dict[tuple[object, ...], tuple[str, Film]] = {}
+            for place, _ in self.script.activities[index].pass_.films:
+                film = self.script.table.films[index, place]
+                name = film.coating.name
+                alike = (name, film.thickness_um, film.wet_um, film.slowness)
+                known.setdefault(seen.setdefault(alike, (name, film)), []).append(place)
+        return known
+
+    def _touched(self, index: int, kind: tuple[str, Film], runs: Runs) -> Minutes:
+        coating, film = kind
+        laid = self.end[index, runs]
+        late = self.films.opens(self.films.wait(film, State.DRY_TO_HANDLE, Band.LATE), laid)
         away = self.away(index, coating)[runs]
-        truly = np.where(
-            away < 0, drawn(laid, likely, early, away), drawn(laid, likely, late, away)
-        )
-        return np.maximum(late, truly), truly
+        slow = away > assumed("surely")
+        if slow.any():
+            laid = laid[slow]
+            wait = self.films.wait(film, State.DRY_TO_HANDLE, Band.NOMINAL)
+            truly = drawn(laid, self.films.opens(wait, laid), late[slow], away[slow])
+            late[slow] = np.maximum(late[slow], truly)
+        return late
+
+
+def _put_together(some: Flags, one: OpeningRuns, other: OpeningRuns) -> OpeningRuns:
+    """Return a window of which some runs have one side and the others the other."""
+
+    def both(here: Minutes, there: Minutes) -> Minutes:
+        whole = np.empty(len(some), dtype=np.int64)
+        whole[some], whole[~some] = here, there
+        return whole
+
+    return OpeningRuns(
+        both(one.opens, other.opens),
+        both(one.closes, other.closes),
+        both(one.best, other.best),
+        one.preparation,
+    )
 
 
 class _Watch:
@@ -276,19 +370,6 @@ class _Watch:
         slow = away > (0 if self.likely else assumed("surely"))
         if not slow.any():
             return end
-        cure = self.gates.films.cure
-        film = (
-            self.film
-            if self.pooled == 1
-            else Film(
-                self.film.coating,
-                self.film.thickness_um * self.pooled,
-                self.film.location,
-                self.film.laid,
-                self.film.slowness,
-                self.film.wet_um,
-            )
-        )
         found = end.copy()
         slower = self if slow.all() else self.narrowed(slow)
         ends = {}
@@ -296,7 +377,7 @@ class _Watch:
             if timed.closes is None and (band is Band.NOMINAL) == self.likely:
                 ends[band] = opens[slow]
             else:
-                ends[band] = slower.opens(cure.wait(film, mark, band))
+                ends[band] = slower.opens(self.gates.wait(self, mark, band))
         likely, late = ends[Band.NOMINAL], np.maximum(ends[Band.LATE], ends[Band.NOMINAL])
         found[slow] = drawn(slower.laid, likely, late, away[slow])
         return found

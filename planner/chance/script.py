@@ -79,7 +79,6 @@ class Script:
     under_way: dict[int, int]
     airbrush: dict[int, str]
     stacks: dict[tuple[str, str, str], list[int]] = field(default_factory=dict)
-    _slots: dict[tuple[object, ...], tuple[Interval, ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.stands: dict[int, int] = {}
@@ -123,11 +122,10 @@ class Script:
             spot = self.table.melted[spot]
         return spot[0], self.table.films[spot]
 
-    def slots(self, index: int, session: int) -> tuple[Interval, ...]:
-        """Return when a pass may be worked on in a session: hours of tools, daylight, air, pins."""
+    def kind(self, index: int) -> tuple[object, ...]:
+        """Return what passes have in common that may be worked on at the same times."""
         activity = self.problem.activities[index]
-        key = (
-            session,
+        return (
             activity.loud,
             activity.smells,
             activity.light,
@@ -135,10 +133,10 @@ class Script:
             activity.allowed,
             *self.problem.fit_airs[index],
         )
-        found = self._slots.get(key)
-        if found is None:
-            found = self._slots[key] = self._open(activity, self.sessions[session])
-        return found
+
+    def slots(self, index: int, session: int) -> tuple[Interval, ...]:
+        """Return when a pass may be worked on in a session: hours of tools, daylight, air, pins."""
+        return self._open(self.problem.activities[index], self.sessions[session])
 
     def _open(self, activity: Activity, stretch: Stretch) -> tuple[Interval, ...]:
         start, end = stretch.interval.start, stretch.interval.end
