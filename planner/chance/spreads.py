@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -11,17 +10,15 @@ from typing import NamedTuple
 
 import numpy as np
 
-from planner.bench import calendar_of
 from planner.chance.assumptions import REDONE, assumed
 from planner.chance.draws import Draws, Floats
+from planner.chance.session_record import held_and_lost
 from planner.pace.minutes import PASS_SD, PERSON_SD, STAGE_SD, Estimate, Work, pace_levels
 from planner.values.book import Book
-from planner.values.moment import minute_of
 from planner.values.plan import PassKey
 from planner.values.project import Event
 from planner.values.step import Stage
 
-PAUSE_MINUTES = 14 * 1440  # longer without a fact is a pause, and says nothing: assumed
 USUAL_PERSON = Estimate(0.0, PERSON_SD**2)
 
 
@@ -116,23 +113,10 @@ def spreads_of(book: Book, now: int, scale: float = 1.0) -> Spreads:
 
 
 def _lost(book: Book, now: int) -> Rate:
-    """Return the share of sessions in which nothing was logged, between facts not far apart."""
+    """Return the share of sessions that do not take place, as the logbook has it."""
     usual = _usual(assumed("session lost"), "sessions' worth")
-    begun = sorted(
-        minute_of(entry.start, up=False) for project in book.projects for entry in project.log
-    )
-    if not begun:
-        return usual
-    calendar = calendar_of(book.bench_time)
-    held = missed = 0
-    for stretch in calendar.stretches(begun[0], min(now, begun[-1])):
-        at = bisect_left(begun, stretch.interval.start)
-        here = at < len(begun) and begun[at] < stretch.interval.end
-        if here:
-            held += 1
-        elif 0 < at < len(begun) and begun[at] - begun[at - 1] <= PAUSE_MINUTES:
-            missed += 1
-    return Rate(usual.yes + missed, usual.no + held)
+    held, lost = held_and_lost(book, now)
+    return Rate(usual.yes + lost, usual.no + held)
 
 
 def _redone(book: Book) -> dict[Stage, Rate]:
