@@ -31,8 +31,10 @@ MOST_BYTES: Final = 20_000_000_000  # unpacked
 MOST_SMALL: Final = 200_000_000  # of the book in it
 
 
-def pack(bench: BenchBook, target: Path) -> int:
-    """Write everything to ``target``, which must not exist; return how many photos went along.
+def pack(bench: BenchBook, target: Path) -> tuple[int, tuple[str, ...]]:
+    """Write everything to ``target``, which must not exist.
+
+    Return how many photos went along, and which the logbook names but nobody finds.
 
     Raises
     ------
@@ -58,7 +60,7 @@ def pack(bench: BenchBook, target: Path) -> int:
             name_new(half, target)
         except FileExistsError:
             raise BookTrouble(str(target), "is there already; choose another name") from None
-    return len(named)
+    return len(named), photos.missing(bench.path, bench.known())
 
 
 def unpack(archive: Path, target: Path) -> int:

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from app.command_line.book_source import add_book, add_json
-from app.command_line.output import FINE, NOT_SOUND, answer, document, progress
+from app.command_line.output import FINE, NOT_SOUND, answer, document, note, progress
 from app.service import book_copies
 from app.service.books import open_book
 from planner.values.refusal import Refused
@@ -52,7 +52,9 @@ def run(args: argparse.Namespace) -> int:
             return NOT_SOUND if args.check and broken else FINE
         if args.everything is not None:
             with progress("packing"):
-                photos = pack(bench, args.everything)
+                photos, missing = pack(bench, args.everything)
+            for photo in missing:
+                note(f"{photo} is missing beside the book, and left out")
             answer(f"{args.everything}: the book with its history, and {photos} photos")
             return FINE
         if args.to is not None:

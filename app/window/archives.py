@@ -23,7 +23,7 @@ BOOKS = "*.tackfree"
 class Archives(QObject):
     """Packs the open book, and makes a book of an archive, in the background."""
 
-    _packed = Signal(str, int)
+    _packed = Signal(str, int, int)
     _unpacked = Signal(str)
     _failed = Signal(object)  # as text it would stay English
 
@@ -61,7 +61,8 @@ class Archives(QObject):
 
             assert path is not None
             with BenchBook.open(path) as bench:
-                self._packed.emit(str(target), pack(bench, target))
+                photos, missing = pack(bench, target)
+                self._packed.emit(str(target), photos, len(missing))
 
         self._do(act)
 
@@ -102,6 +103,8 @@ class Archives(QObject):
         self._session.troubled.emit(self.tr("Working on the archive…"))
         self._worker.start(guarded)
 
-    def _tell_packed(self, path: str, photos: int) -> None:
+    def _tell_packed(self, path: str, photos: int, missing: int) -> None:
         told = self.tr("Everything is in {path}: the book with its history, and {n} photos.")
-        self._session.troubled.emit(told.format(path=path, n=photos))
+        if missing:
+            told += " " + self.tr("{m} photos of the logbook are missing beside the book.")
+        self._session.troubled.emit(told.format(path=path, n=photos, m=missing))

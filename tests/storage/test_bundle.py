@@ -32,8 +32,17 @@ def full(tmp_path):
 
 def packed(path, target):
     with BenchBook.open(path) as bench:
-        assert pack(bench, target) == 1
+        assert pack(bench, target) == (1, photos.missing(path, bench.known()))
     return target
+
+
+def test_a_photo_that_nobody_finds_is_named(full, tmp_path):
+    (kept,) = photos.kept(full)
+    kept.unlink()
+    with BenchBook.open(full) as bench:
+        count, missing = pack(bench, tmp_path / "all.zip")
+    assert count == 0
+    assert kept.name in missing
 
 
 def test_what_is_packed_and_taken_in_elsewhere_is_equal(full, tmp_path):

@@ -403,6 +403,10 @@
    <source>Everything is in {path}: the book with its history, and {n} photos.</source>
    <translation>Alles liegt in {path}: das Buch mit seiner Geschichte und {n} Fotos.</translation>
   </message>
+  <message>
+   <source>{m} photos of the logbook are missing beside the book.</source>
+   <translation>Neben dem Buch fehlen {m} Fotos aus dem Logbuch.</translation>
+  </message>
  </context>
  <context>
   <name>AwayDialog</name>
@@ -1597,6 +1601,10 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -14472,6 +14480,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
+  </message>
+  <message>
+   <source>{model}: {work}</source>
+   <translation>{model}: {work}</translation>
   </message>
  </context>
  <context>
