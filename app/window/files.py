@@ -46,6 +46,7 @@ class Files(QObject):
         self.exports = Exports(session, window)
         self.archives = Archives(session, window)
         self._dropping = Dropping(window, self.import_path)
+        session.damaged_beside.connect(self._offer_copies)
 
     def new_book(self) -> None:
         """Ask where a new book shall lie, and begin it."""
@@ -161,7 +162,7 @@ class Files(QObject):
 
         refused = self._session.attempt(taken)
         if refused is not None:
-            self._session.troubled.emit(f"{name}: {refused}")
+            self._session.troubled.emit(f"{name}: {translated(str(refused))}")
 
     def export(self) -> None:
         """Ask where to, and write everything as an exchange file."""
@@ -217,6 +218,12 @@ class Files(QObject):
         refused = self._session.attempt(taken)
         if refused is not None:
             self._session.troubled.emit(translated(str(refused)))
+
+    def _offer_copies(self, why: str) -> None:
+        """Offer the copies of a damaged book; the one that is open stays until another comes."""
+        from app.window.book_error_page import DamagedBook  # noqa: PLC0415 - seldom needed
+
+        DamagedBook(self._session, self.save_readable, why, self._window).open()
 
     def save_readable(self, path: Path) -> None:
         """Ask where to, and write what can be read of a damaged book as an exchange file."""

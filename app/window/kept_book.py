@@ -33,7 +33,7 @@ class KeptBook(Replanning):
 
     Signals
     -------
-    opening, opened, edited, closed
+    opening, opened, edited, closed, damaged_beside
         As of `app.window.session.Session`.
     """
 
@@ -41,6 +41,7 @@ class KeptBook(Replanning):
     opened = Signal()
     edited = Signal()
     closed = Signal()
+    damaged_beside = Signal(str)
 
     def __init__(self, clock: Callable[[], int], parent: QObject | None = None) -> None:
         super().__init__(clock, parent)

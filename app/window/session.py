@@ -48,6 +48,8 @@ class Session(KeptBook):
         The book has changed; undo and redo may have other names.
     closed()
         The book is let go of.
+    damaged_beside(str)
+        Another book could not be opened, says why, and there are copies of it or what is left.
     pictured, prepared, foreseen, planning, troubled
         As of `Replanning`.
     """
@@ -58,7 +60,7 @@ class Session(KeptBook):
         super().__init__(clock, parent)
         self._opening = BookOpening(self)
         self._opening.opened.connect(self._come)
-        self._opening.refused.connect(lambda why: self.troubled.emit(translated(why)))
+        self._opening.refused.connect(self._refused)
         self.edited.connect(self._know_names)  # before any view hears of it
 
     @property
@@ -87,6 +89,11 @@ class Session(KeptBook):
         self._opening.start(path, create=create)
         name = (path or books.usual_path()).stem
         self.opening.emit(self.tr("Opening {book}…").format(book=name))
+
+    def _refused(self, why: str) -> None:
+        self.troubled.emit(translated(why))
+        if self._store is not None and (self.offers or self.readable):
+            self.damaged_beside.emit(translated(why))
 
     def _come(self, store: BenchBook) -> bool:
         """Work with a book that was just read, as it stands by now; tell whether it went well."""

@@ -1602,10 +1602,6 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
-  <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
-  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -1616,6 +1612,13 @@ Quelle: {source}</translation>
   <message>
    <source>pieces</source>
    <translation>Stück</translation>
+  </message>
+ </context>
+ <context>
+  <name>CopyOffers</name>
+  <message>
+   <source>Save what can still be read of it…</source>
+   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -1657,6 +1660,13 @@ Quelle: {source}</translation>
   <message>
    <source>{percent} % by {day}</source>
    <translation>{percent} % bis {day}</translation>
+  </message>
+ </context>
+ <context>
+  <name>DamagedBook</name>
+  <message>
+   <source>Open a bench book</source>
+   <translation>Werkbankbuch öffnen</translation>
   </message>
  </context>
  <context>
@@ -3876,10 +3886,6 @@ in {length}</translation>
   <message>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
-  </message>
-  <message>
-   <source>Save what can still be read of it…</source>
-   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -14480,10 +14486,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>{model}: {work}</source>
-   <translation>{model}: {work}</translation>
   </message>
  </context>
  <context>

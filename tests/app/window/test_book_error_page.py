@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sqlite3
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -10,8 +12,10 @@ from PySide6.QtWidgets import QApplication
 from small_book import NOW, small_book
 from window_steps import MakeWindow, replan, settle
 
+from app.window.book_error_page import DamagedBook
 from app.window.main_window import MainWindow
 from app.window.session import Session
+from storage import backups
 from storage.bench_book import BenchBook
 
 
@@ -52,3 +56,24 @@ def test_the_open_book_stays_where_another_cannot_be_opened(
     assert window.views.no_book.made is None
     assert window.stack.currentWidget() is window.view("tonight")
     assert window.air.temperature.isEnabled()
+
+
+def test_copies_of_a_damaged_book_are_offered_while_another_is_open(
+    qtbot, qapp: QApplication, tmp_path: Path, make_window: MakeWindow
+) -> None:
+    window = make_window(small_book(), NOW)
+    mine, broken = window.session.path, tmp_path / "broken.tackfree"
+    BenchBook.create(broken, small_book()).close()
+    backups.keep(broken, backups.BackupReason.DAILY)
+    with closing(sqlite3.connect(broken)) as raw:
+        raw.execute("UPDATE project SET note = 'x'")
+        raw.commit()
+    window.session.open_soon(broken)
+    qtbot.waitUntil(lambda: isinstance(qapp.activeModalWidget(), DamagedBook), timeout=20_000)
+    dialog = qapp.activeModalWidget()
+    assert isinstance(dialog, DamagedBook)
+    assert "is damaged" in dialog.why.text()
+    assert window.session.path == mine
+    with qtbot.waitSignal(window.session.opened, timeout=20_000):
+        dialog.copies.buttons[0].click()
+    assert window.session.path == broken
