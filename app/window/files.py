@@ -221,7 +221,7 @@ class Files(QObject):
 
     def _offer_copies(self, why: str) -> None:
         """Offer the copies of a damaged book; the one that is open stays until another comes."""
-        from app.window.book_error_page import DamagedBook  # noqa: PLC0415 - seldom needed
+        from app.window.damaged_book import DamagedBook  # noqa: PLC0415 - seldom needed
 
         DamagedBook(self._session, self.save_readable, why, self._window).open()
 

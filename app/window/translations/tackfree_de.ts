@@ -1666,7 +1666,7 @@ Quelle: {source}</translation>
   <name>DamagedBook</name>
   <message>
    <source>Open a bench book</source>
-   <translation>Werkbankbuch öffnen</translation>
+   <translation>Werkbuch öffnen</translation>
   </message>
  </context>
  <context>

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication
 from small_book import NOW, small_book
 from window_steps import MakeWindow, replan, settle
 
-from app.window.book_error_page import DamagedBook
+from app.window.damaged_book import DamagedBook
 from app.window.main_window import MainWindow
 from app.window.session import Session
 from storage import backups
