@@ -35,6 +35,7 @@ from random import Random
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
 import numpy as np
+from replayed import Luck, OnlyHands, replayed
 
 from app.service import demos, planning
 from planner.bench import calendar_of
@@ -49,7 +50,6 @@ from planner.values.book import Book
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey, Plan
 from planner.values.project import Logged, Project
-from planner.values.step import Stage
 
 RUNS = 400
 DAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
@@ -225,78 +225,38 @@ def calibrate(projects: int, seed: int) -> None:
 # -- the program itself ---------------------------------------------------------------------------
 
 
-class OnlyHands(Spreads):
-    """The assumed law of minutes and sessions; films dry by the rules, and nothing is redone."""
-
-    def setup_factor(self, draws: Draws, *name: object) -> Floats:
-        return np.ones(draws.runs)
-
-    def drying(self, draws: Draws, coating: str, key: PassKey) -> Floats:
-        return np.zeros(draws.runs)
-
-    def redone_share(self, stage: Stage) -> float:
-        return 0.0
+def told(away: list[float]) -> str:
+    """Return how far runs end from the program."""
+    return (
+        f"{len(away)} runs end {np.mean(away):+.2f} days from the program on average, "
+        f"{np.median(away):+.2f} in the middle, s.d. {np.std(away):.2f}; "
+        f"{sum(one < -0.5 for one in away)} sooner and {sum(one > 0.5 for one in away)} later "
+        "by more than half a day"
+    )
 
 
-def replay(book: Book, now: int, draws: Draws, run: int, lost: Floats) -> int:
-    """Return when the last pass ends if the program itself goes on from pass to pass."""
-    law, last, first = OnlyHands(), None, now
-    calendar = calendar_of(book.bench_time)
-    while True:
-        last = planning.plan(book, now, last=last, quick=last is not None).plan
-        ahead = sorted(
-            (placed for placed in last.placements if not placed.logged), key=lambda one: one.start
-        )
-        if not ahead:
-            return max(placed.end for placed in last.placements)
-        placed = ahead[0]
-        stretch = calendar.stretch_at(placed.start)
-        assert stretch is not None
-        begun = stretch.interval.start
-        if begun > first and draws.uniform("session", begun)[run] < lost[run]:
-            now = stretch.interval.end
-            continue
-        project = book.projects[0]
-        step = next(
-            step
-            for model in project.models
-            if model.name == placed.key.model
-            for step in model.steps
-            if step.id == placed.key.step
-        )
-        factor = law.minutes_factor(draws, Work(step.stage, step.tool), placed.key)[run]
-        planned = sum(piece.minutes for piece in placed.pieces)
-        minutes = max(1, round(placed.pieces[-1].minutes * factor))
-        zone = calendar.zone
-        end = placed.pieces[-1].start + minutes
-        fact = Logged(
-            model=placed.key.model,
-            step=placed.key.step,
-            coat=placed.key.coat,
-            start=moment_of(placed.start, zone),
-            end=moment_of(end, zone),
-            minutes=minutes,
-            planned=planned,
-            airbrush=placed.airbrush,
-        )
-        book = replace(book, projects=(replace(project, log=(*project.log, fact)),))
-        now = end
-
-
-def replays(count: int) -> Iterator[tuple[str, float, float, float]]:
-    """Yield of each demonstration how many days later than the program its runs end."""
-    for name in ("lone_lamplighter", "harbour_tenders"):
-        book = demos.read(name).book
-        now = demos.first_evening(book)
+def replays(count: int) -> Iterator[tuple[str, list[float]]]:
+    """Yield, of demonstrations and invented projects, by how many days runs end later."""
+    drawn = (f"invented {number}" for number in range(1, 9))
+    for name in ("lone_lamplighter", "winter_garage", "harbour_tenders", *drawn):
+        if name.startswith("invented"):
+            book, now = book_of(int(name.split()[1]), 77)
+        else:
+            book = demos.read(name).book
+            now = demos.first_evening(book)
         plan = planning.plan(book, now).plan
-        draws, law = Draws(count, 11), OnlyHands()
-        runs = BenchRuns(script_of(book, plan), draws, law)
+        if plan.unplaced:
+            continue
+        draws = Draws(count, 11)
+        runs = BenchRuns(script_of(book, plan), draws, OnlyHands())
         runs.run()
         ours = runs.end.max(axis=0)
-        lost = law.lost_share(draws)
-        theirs = np.array([replay(book, now, draws, run, lost) for run in range(count)])
-        away = (ours - theirs) / 1440
-        yield name, float(away.mean()), float(np.median(away)), float(np.mean(np.abs(away) < 1))
+        away = []
+        for run in range(count):
+            theirs = replayed(book, now, plan, Luck(draws, run))
+            if theirs is not None:
+                away.append((int(ours[run]) - theirs) / 1440)
+        yield name, away
 
 
 if __name__ == "__main__":
@@ -306,10 +266,10 @@ if __name__ == "__main__":
     parser.add_argument("--replay", type=int, default=0)
     asked = parser.parse_args()
     if asked.replay:
-        for name, mean, middle, near in replays(asked.replay):
-            print(
-                f"{name}: runs end {mean:+.2f} days from the program on average, {middle:+.2f} in "
-                f"the middle; {100 * near:.0f} % within a day"
-            )
+        every: list[float] = []
+        for name, away in replays(asked.replay):
+            every += away
+            print(f"{name}: {told(away)}", flush=True)
+        print(f"all: {told(every)}, s.e. {np.std(every) / math.sqrt(len(every)):.2f}")
     else:
         calibrate(asked.projects, asked.seed)

@@ -9,7 +9,8 @@ import pytest
 
 from app.service import advising, demos, measures, planning
 from app.service.advising import Adviser
-from app.service.measures import Aside, MeasureKind, OtherCoating, WarmBox, Warmer
+from app.service.measure_changes import Aside, OtherCoating, WarmBox, Warmer
+from app.service.measures import MeasureKind
 from app.service.planning_errors import Stopped
 from planner.air.moisture import dew_point_c
 from planner.chance.draws import Draws
