@@ -38,6 +38,7 @@ from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
 from app.window.plan_snapshot import PlanChange
 from app.window.projects import ProjectPanel
+from app.window.room_badges import RoomBadges
 from app.window.room_frame import RoomFrame, hours_and_air, scrolling
 from app.window.session import Session
 from app.window.tab_order import move_between
@@ -83,6 +84,7 @@ class MainWindow(QMainWindow):
         self.air = self.strip.panel
         self.projects = ProjectPanel(session)
         self.navigation = Navigation(self.commands.rooms, self.projects)
+        RoomBadges(session, self.navigation)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(self.navigation)
         self.splitter.addWidget(self.frame)

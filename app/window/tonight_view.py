@@ -11,7 +11,6 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from app.service.model_faces import face_of
 from app.window import drying_sidebar, words
 from app.window.card_words import ask_sentence
 from app.window.labels import text
@@ -20,17 +19,17 @@ from app.window.plan_snapshot import PlanSnapshot
 from app.window.run_sheet_notes_words import check_words, filling_words, look_sentence, marks_of
 from app.window.tab_order import bring_into_sight
 from app.window.tonight_cards.arrow_keys import next_place, table_beyond
-from app.window.tonight_cards.card import CardFrame, CardNotes
+from app.window.tonight_cards.card import CardFrame
+from app.window.tonight_cards.card_parts import CardNotes
 from app.window.tonight_cards.headline import Headline
 from app.window.tonight_cards.places_model import Progress
 from app.window.tonight_cards.places_table import PlacesTable
+from app.window.tonight_cards.work_progress import progress_of
 from app.window.tonight_pauses import last_words, later_sessions, pause_words, pauses
 from app.window.tonight_rows import NoteLine, SetUpLine
 from app.window.tonight_sheet import Sheet
 from planner.cautions import LAST_WORD
-from planner.evening.log_entries import entry_of
 from planner.tonight import (
-    DryingFilm,
     LoadCard,
     Row,
     WorkRow,
@@ -235,7 +234,7 @@ class TonightView(QWidget):
         standing = as_they_stood(self._stood if sheet.on == self._on else (), sheet.rows)
         self._stood, self._on = [name_of(row) for row in standing], sheet.on
         self.rows = tuple(row for row in standing if isinstance(row, WorkRow))
-        progress = self._progress(picture)
+        progress = progress_of(picture, self.rows)
         cards = cards_of(standing)
         kept, self._kept = self._kept, {}
         notes = self._all_notes(cards, progress, picture, standing)
@@ -250,26 +249,6 @@ class TonightView(QWidget):
         last = text(self.tr(LAST_WORD), colour=self._colours.soft, size=0.92)
         tail = [last] if any(card.cautions for card in cards) else []
         return [head, *(line for _, line in sorted(lines, key=lambda line: line[0])), *tail]
-
-    def _progress(self, picture: PlanSnapshot) -> Progress:
-        running = picture.sheet.interval.start <= picture.sheet.now
-        keys = dict.fromkeys(row.key for row in self.rows)
-        found = {key: entry_of(picture.book, key) for key in keys}
-        entries = {key: entry for key, entry in found.items() if entry is not None}
-        bare = Progress(picture.sheet.now, picture.zone, entries)
-        first = next((row.key for row in self.rows if not bare.over(row)), None)
-        return Progress(
-            picture.sheet.now,
-            picture.zone,
-            entries,
-            first,
-            lambda row: running and row.piece == row.pieces,
-            {
-                at: face_of(picture.book, *at)
-                for at in dict.fromkeys((key.project, key.model) for key in keys)
-            },
-            _wet(picture),
-        )
 
     def _head(self, picture: PlanSnapshot, progress: Progress) -> Headline:
         if self._headline is None:
@@ -396,16 +375,6 @@ class TonightView(QWidget):
             text_ = self.tr("Time to put away: {checks}").format(checks=told)
             found.append((picture.beside.tidy_from, text_))
         return sorted(found)
-
-
-def _wet(picture: PlanSnapshot) -> dict[tuple[PassKey, str], DryingFilm]:
-    """Return by pass and place the film whose next state is reached first."""
-    films = [film for film in picture.sheet.drying if film.opens is not None]
-    found: dict[tuple[PassKey, str], DryingFilm] = {}
-    for film in sorted(films, key=lambda film: film.opens or 0):
-        for place in film.places:
-            found.setdefault((film.key, place), film)
-    return found
 
 
 def _scrolling(name: str) -> QScrollArea:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
 from app.service import stock
 from app.service.edits import Edit
@@ -63,8 +64,11 @@ class StockView(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(24, 14, 18, 8)
         column.setSpacing(6)
-        column.addWidget(text(self.tr("Stock"), size=1.9, bold=True))
-        column.addWidget(self.summary)
+        head = QHBoxLayout()
+        head.setSpacing(16)
+        head.addWidget(text(self.tr("Stock"), size=1.9, bold=True, wrap=False))
+        head.addWidget(self.summary, 1, Qt.AlignmentFlag.AlignBottom)
+        column.addLayout(head)
         column.addWidget(self.tabs, 1)
         self.setFocusProxy(self.coatings)
 

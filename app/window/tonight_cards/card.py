@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QRectF, Qt, Signal
 from PySide6.QtGui import QKeySequence, QPainter, QPaintEvent, QPen, QShortcut
@@ -18,64 +17,25 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.window import mark_drawing, reasons, words
+from app.window import reasons, words
 from app.window.elided_label import ElidedLabel
 from app.window.emptying import empty
 from app.window.flow_layout import FlowLayout
 from app.window.labels import text
-from app.window.mark_widgets import MarkWidget, WarningMark
+from app.window.mark_widgets import WarningMark
 from app.window.message_translation import translated
 from app.window.palette import Colours
 from app.window.tonight_cards import card_words
+from app.window.tonight_cards.card_parts import STROKE, CardNotes, CardStroke
 from app.window.tonight_cards.places_model import PlacesModel, Progress
 from app.window.tonight_cards.places_table import PlacesTable
 from planner.cautions import Caution
 from planner.tonight import LoadCard, PlacesBlock, WorkRow
 from planner.values.plan import PassKey
-from planner.values.step import Stage, Tool
 
 PADDING = 16  # pixels within a card
 BLOCKS_APART = 28
-STROKE = 56
 LEAST = 320  # a narrower card is not easily read
-
-
-@dataclass(frozen=True)
-class CardNotes:
-    """What is told on a card beside its work.
-
-    ``marks`` are sentences of what its steps ask for, ``more`` of its filling, ``pauses`` of
-    the minutes within it in which nothing is ready; ``later`` are the sessions to which it can
-    be put off, each with its first minute.
-    """
-
-    marks: tuple[str, ...] = ()
-    more: tuple[str, ...] = ()
-    pauses: tuple[str, ...] = ()
-    later: tuple[tuple[str, int], ...] = ()
-
-
-class CardStroke(MarkWidget):
-    """A stroke of the card's colour, with the end that its tool leaves."""
-
-    def __init__(
-        self, colours: Colours, *, swatch: str, tool: Tool, stage: Stage, name: str
-    ) -> None:
-        super().__init__(colours, STROKE)
-        self._swatch, self._tool, self._stage, self._name = swatch, tool, stage, name
-        self.setMinimumHeight(34)
-
-    def draw(self, painter: QPainter) -> None:
-        """Paint the stroke."""
-        mark_drawing.paint_work(
-            painter,
-            QRectF(1, 3, 52, 26),
-            self.colours,
-            swatch=self._swatch,
-            tool=self._tool,
-            stage=self._stage,
-            name=self._name,
-        )
 
 
 class CardFrame(QFrame):
@@ -113,7 +73,7 @@ class CardFrame(QFrame):
         font = self.heading.font()
         font.setPointSizeF(font.pointSizeF() * 1.15)
         self.heading.setFont(font)
-        self.heading.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.amount = text("", size=1.15, bold=True, wrap=False)
         self.times = text("", bold=True, wrap=False)
         self.about = text("", colour=colours.soft, size=0.95)
         self.count = text("", colour=colours.soft, size=0.95, wrap=False)
@@ -189,7 +149,9 @@ class CardFrame(QFrame):
         names.setSpacing(1)
         first = QHBoxLayout()
         first.setSpacing(10)
-        first.addWidget(self.heading, 1)
+        first.addWidget(self.heading)
+        first.addWidget(self.amount)  # is never cut; the name before it may be
+        first.addStretch(1)
         first.addWidget(self.times)
         first.addWidget(self.whole)
         first.addWidget(self.fold)
@@ -218,7 +180,8 @@ class CardFrame(QFrame):
         """Return how wide it is where its places lie side by side and no word is cut [px]."""
         tables = [table.sizeHint().width() for table in self.tables]
         inner = sum(tables) + BLOCKS_APART * (len(tables) - 1)
-        head = STROKE + 34 + self.heading.sizeHint().width() + self.times.sizeHint().width()
+        line = (self.heading, self.amount, self.times, self.whole)
+        head = STROKE + 20 + sum(each.sizeHint().width() + 10 for each in line)
         return max(inner, head, LEAST) + 2 * PADDING + 2
 
     def open_keys(self) -> list[PassKey]:
@@ -271,7 +234,10 @@ class CardFrame(QFrame):
                 table.places.show_block(block, progress)
         for table in self.tables:
             table.fit()
-        self.heading.say(card_words.heading(card))
+        amount = card_words.amount(card)
+        self.heading.say(card_words.name(card))
+        self.amount.setText(amount)
+        self.amount.setVisible(bool(amount))
         self.times.setText(
             self.tr("{start} – {end}").format(
                 start=words.clock(card.start, progress.zone),
@@ -286,8 +252,11 @@ class CardFrame(QFrame):
         self._tell(card, notes)
         self._say_why()
         self._fold()
-        self.setAccessibleName(f"{self.heading.text()}. {self.about.text()}")
+        self.setAccessibleName(f"{self._named()}. {self.about.text()}")
         self.update()
+
+    def _named(self) -> str:
+        return card_words.heading(self.card) if self.card is not None else ""
 
     def _build(self, card: LoadCard, progress: Progress) -> None:
         empty(self._stroke)
@@ -380,11 +349,11 @@ class CardFrame(QFrame):
         shown = not over or self._unfolded
         self.fold.setVisible(over)
         self.whole.setVisible(not over)
-        self.whole.setAccessibleName(self.tr("All done: {work}").format(work=self.heading.text()))
+        self.whole.setAccessibleName(self.tr("All done: {work}").format(work=self._named()))
         self.fold.setText("▾" if shown else "▸")
         told = self.tr("Fold this card") if shown else self.tr("Show this card")
         self.fold.setToolTip(told)
-        self.fold.setAccessibleName(f"{told}: {self.heading.text()}")
+        self.fold.setAccessibleName(f"{told}: {self._named()}")
         self.body.setVisible(shown)
         self.about.setVisible(shown)
 
@@ -395,7 +364,7 @@ class CardFrame(QFrame):
     def _say_why(self) -> None:
         if self.card is None or self._progress is None:
             return
-        name = self.heading.text()
+        name = self._named()
         self.why.setAccessibleName(self.tr("Why here? {work}").format(work=name))
         self.later.setAccessibleName(self.tr("Not tonight: {work}").format(work=name))
         if self.why.isChecked():

@@ -15,14 +15,21 @@ from planner.values.plan import BenchKind
 
 def heading(card: LoadCard) -> str:
     """Return the colour with its amount, or what is done by hand."""
-    name = words.capital(words.listed(card.coatings)) if card.coatings else ""
+    told = amount(card)
+    if not told:
+        return name(card)
+    return words.tr("{coating}: {amount}").format(coating=name(card), amount=told)
+
+
+def name(card: LoadCard) -> str:
+    """Return the colour; where no amount tells that it is laid, what is done with it, too."""
     stage = words.capital(words.stage_word(card.stage))
-    amount = _amount(card)
-    if not name:
+    colour = words.capital(words.listed(card.coatings)) if card.coatings else ""
+    if not colour:
         return stage
-    if not amount:
-        return words.tr("{stage}: {coating}").format(stage=stage, coating=name)
-    return words.tr("{coating}: {amount}").format(coating=name, amount=amount)
+    if amount(card):
+        return colour
+    return words.tr("{stage}: {coating}").format(stage=stage, coating=colour)
 
 
 def about(card: LoadCard) -> str:
@@ -52,7 +59,7 @@ def _load(card: LoadCard) -> Load | None:
     return card.put_out[0] if len(card.put_out) == 1 else None
 
 
-def _amount(card: LoadCard) -> str:
+def amount(card: LoadCard) -> str:
     """Return how much is filled in, or put out for all of it."""
     load = _load(card)
     if load is not None:

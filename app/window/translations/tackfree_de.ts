@@ -1602,6 +1602,10 @@ Quelle: {source}</translation>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
   </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
+  </message>
  </context>
  <context>
   <name>ConsumableDialog</name>
@@ -3886,6 +3890,10 @@ in {length}</translation>
   <message>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
+  </message>
+  <message>
+   <source>Save what can still be read of it…</source>
+   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -18307,6 +18315,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>{n} job tonight</source>
+   <translation>{n} Arbeit heute</translation>
+  </message>
+  <message>
+   <source>{n} jobs tonight</source>
+   <translation>{n} Arbeiten heute</translation>
   </message>
  </context>
 </TS>

@@ -248,3 +248,11 @@ def test_a_pause_within_the_hours_of_a_card_is_told_on_it(tonight: Come) -> None
     for note in pauses:
         for frame in view.cards:
             assert not frame.card.start < note.start < frame.card.end
+
+
+@pytest.mark.parametrize("name", ["club_day_batch", "lone_lamplighter"])
+def test_the_room_bears_the_number_of_the_headline(tonight: Come, name: str) -> None:
+    book = demos.read(name).book
+    here = tonight(book, demos.first_evening(book))
+    badge = here.window.navigation.buttons[0].badge
+    assert here.window.tonight._headline.answer.text().startswith(f"{badge} job")
