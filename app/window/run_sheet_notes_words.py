@@ -121,7 +121,7 @@ def filling_words(filling: Filling, zone: ZoneInfo, now: int) -> list[str]:
     if filling.first is not None:
         told.append(one_first_words(filling.first, zone, now))
     if filling.again:
-        told.append(translated(filling.again))
+        told.append(words.capital(translated(filling.again)))
     return told
 
 

@@ -134,7 +134,7 @@ class BuildView(QWidget):
         column = QVBoxLayout(self.invitation)
         column.setContentsMargins(0, 0, 0, 0)
         told = self.tr(
-            "Nothing is on the table yet. Begin a project here, or answer three short "
+            "Nothing is on the table yet. Begin a project here, or answer four short "
             "questions in “Tonight” (Ctrl+1)."
         )
         column.addWidget(text(told))

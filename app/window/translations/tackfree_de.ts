@@ -827,6 +827,10 @@
    <source>More</source>
    <translation>Mehr</translation>
   </message>
+  <message>
+   <source>Nothing is on the table yet. Begin a project here, or answer four short questions in “Tonight” (Ctrl+1).</source>
+   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie vier kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
+  </message>
  </context>
  <context>
   <name>BuyPanel</name>
