@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from functools import partial
+from operator import is_not
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QShowEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -19,18 +20,19 @@ from PySide6.QtWidgets import (
 from app.service import shopping_edits
 from app.service.shopping_edits import Bought
 from app.window import mark_drawing, words
+from app.window.colour_names import short_name
 from app.window.elided_label import ElidedLabel
 from app.window.emptying import empty
 from app.window.labels import MessageLabel, text
 from app.window.palette import LIGHT, Colours
-from app.window.plan_snapshot import PlanSnapshot
+from app.window.plan_snapshot import PlanSnapshot, SnapshotPart
 from app.window.session import Session
 from app.window.shopping.shopping_rows import ShopRow, current, rows_of
-from app.window.stock.tiles import short_name
 from app.window.time_scale import EDGE, ScaleLine, TimeScale
 from planner.quantity import ShoppingLine
 from planner.values.book import Book
 
+AT_ONCE = 300  # pieces of work whose amounts are summed at once
 HIGH = 22  # of a wedge [pixels]
 LAST_DAY = 1440  # after the last moment that is shown [min]
 
@@ -98,6 +100,8 @@ class BuyPanel(QScrollArea):
         self._session = session
         self._colours = LIGHT
         self._shown: tuple[Book, PlanSnapshot] | None = None
+        session.pictured.connect(self._follow)
+        session.edited.connect(self._follow)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -123,10 +127,25 @@ class BuyPanel(QScrollArea):
         self._colours = colours
         self._fill()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Show what has come since, whatever page it stands beside."""
+        super().showEvent(event)
+        self._follow()
+
+    def _follow(self) -> None:
+        book, picture = self._session.book, self._session.picture
+        if self.isVisible() and book is not None:
+            few = picture is not None and len(picture.plan.placements) <= AT_ONCE
+            known = picture is not None and picture.has(SnapshotPart.SHOPPING)
+            if few or known or picture is None:
+                self.show_book(book, picture)
+
     def show_book(self, book: Book, picture: PlanSnapshot | None) -> None:
         """Show what a book lacks for a plan; None while nothing is planned."""
-        self._shown = (book, picture) if picture is not None else None
-        self._fill()
+        shown = (book, picture) if picture is not None else None
+        if self._shown is None or shown is None or any(map(is_not, shown, self._shown)):
+            self._shown = shown
+            self._fill()
 
     def _fill(self) -> None:
         empty(self._lines)

@@ -9,11 +9,11 @@ from PySide6.QtGui import QFont, QPainter, QPen, QTextLayout, QTextOption
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.window import mark_drawing, words
+from app.window.colour_names import short_name
 from app.window.palette import LIGHT, Colours
 from app.window.stock.bottles import paint_bottle
 from app.window.stock.coating_rows import StockRow
-from app.window.stock.tree import family_word, ml
-from planner.values.coating import Coating
+from app.window.stock.tree import ml
 
 Index = QModelIndex | QPersistentModelIndex
 TILE = 176  # least width of a tile with the room around it [pixels]
@@ -136,15 +136,6 @@ class TilePainter(QStyledItemDelegate):
             second = second.partition(" · ")[0]
         told = metrics.elidedText(second, cut, room)
         painter.drawText(place.adjusted(inset, 0, 0, 0), Qt.AlignmentFlag.AlignVCenter, told)
-
-
-def short_name(coating: Coating) -> str:
-    """Return the name of a coating without that of its family, where that is known."""
-    name = coating.name
-    for family in (coating.family.value, family_word(coating.family.value)):
-        if name.casefold().startswith(f"{family.casefold()}, "):
-            return words.capital(name[len(family) + 2 :])
-    return words.capital(name)
 
 
 def notes_of(row: StockRow, zone: ZoneInfo) -> tuple[str, str]:

@@ -236,6 +236,7 @@ class CardFrame(QFrame):
             table.fit()
         amount = card_words.amount(card)
         self.heading.say(card_words.name(card))
+        self.heading.setToolTip("\n".join(card.coatings) or self.heading.text())
         self.amount.setText(amount)
         self.amount.setVisible(bool(amount))
         self.times.setText(

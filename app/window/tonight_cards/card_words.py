@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from app.window import words
+from app.window.colour_names import plain_colour
 from app.window.fill_amounts import amount_words, measure_words
 from app.window.message_translation import title
 from planner.quantity import Load
@@ -24,7 +25,7 @@ def heading(card: LoadCard) -> str:
 def name(card: LoadCard) -> str:
     """Return the colour; where no amount tells that it is laid, what is done with it, too."""
     stage = words.capital(words.stage_word(card.stage))
-    colour = words.capital(words.listed(card.coatings)) if card.coatings else ""
+    colour = words.listed([plain_colour(each) for each in card.coatings])
     if not colour:
         return stage
     if amount(card):

@@ -15,12 +15,13 @@ from view_steps import shown
 
 from app.service import demos
 from app.service.edits import Edit
+from app.window.colour_names import plain_colour, short_name
 from app.window.palette import DARK, LIGHT, contrast
 from app.window.plan_snapshot import picture_of
 from app.window.session import Session
 from app.window.stock.coatings import CoatingsPage
 from app.window.stock.shelf import ShelfModel
-from app.window.stock.tiles import notes_of, short_name
+from app.window.stock.tiles import notes_of
 from app.window.stock.view import StockView
 from planner.values.coating import Coating, Family
 
@@ -157,6 +158,11 @@ def test_a_tile_does_not_say_its_family_twice(name: str, told: str) -> None:
     assert (
         short_name(Coating(name=name, family=Family.WATERBORNE_ACRYLIC, swatch="#888888")) == told
     )
+
+
+def test_only_what_most_colours_are_goes_without_its_family() -> None:
+    assert plain_colour("waterborne acrylic, brick red") == "Brick red"
+    assert plain_colour("alkyd enamel, brick red") == "Alkyd enamel, brick red"
 
 
 def test_an_empty_shelf_is_sound() -> None:
