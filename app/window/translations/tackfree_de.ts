@@ -808,8 +808,8 @@
    <translation>Bauplan</translation>
   </message>
   <message>
-   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
-   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
+   <source>Nothing is on the table yet. Begin a project here, or answer four short questions in “Tonight” (Ctrl+1).</source>
+   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie vier kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
   </message>
   <message>
    <source>models with these words, also of a step</source>
@@ -826,10 +826,6 @@
   <message>
    <source>More</source>
    <translation>Mehr</translation>
-  </message>
-  <message>
-   <source>Nothing is on the table yet. Begin a project here, or answer four short questions in “Tonight” (Ctrl+1).</source>
-   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie vier kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
   </message>
  </context>
  <context>
@@ -1605,10 +1601,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -3894,10 +3886,6 @@ in {length}</translation>
   <message>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
-  </message>
-  <message>
-   <source>Save what can still be read of it…</source>
-   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -17361,6 +17349,14 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>ddd d. MMM HH:mm</translation>
   </message>
   <message>
+   <source>{n} job tonight</source>
+   <translation>{n} Arbeit heute</translation>
+  </message>
+  <message>
+   <source>{n} jobs tonight</source>
+   <translation>{n} Arbeiten heute</translation>
+  </message>
+  <message>
    <source>how it has come out</source>
    <translation>wie es geworden ist</translation>
   </message>
@@ -18109,12 +18105,12 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{film}: {state} {time}</translation>
   </message>
   <message>
-   <source>{stage}: {coating}</source>
-   <translation>{stage}: {coating}</translation>
-  </message>
-  <message>
    <source>{coating}: {amount}</source>
    <translation>{coating}: {amount}</translation>
+  </message>
+  <message>
+   <source>{stage}: {coating}</source>
+   <translation>{stage}: {coating}</translation>
   </message>
   <message>
    <source>prepare {minutes} min</source>
@@ -18319,14 +18315,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{n} job tonight</source>
-   <translation>{n} Arbeit heute</translation>
-  </message>
-  <message>
-   <source>{n} jobs tonight</source>
-   <translation>{n} Arbeiten heute</translation>
   </message>
  </context>
 </TS>
