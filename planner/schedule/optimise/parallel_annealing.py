@@ -69,6 +69,7 @@ MENDING = (
     Way(Weights(setup=10), work=0.03),
     Way(Weights(setup=10, later=(0, 0, 1, 10)), work=0.03),
 )
+FILLED = Way(Weights(later=(0, 0, 0, 1)))  # what is full already stays as it is
 SETTLED = (Way(Weights(setup=10, used=300, later=(0,))), Way(Weights(setup=6)))
 
 

@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 import pytest
-from line_balancing import NOW, as_book, bound, published, used
+from line_balancing import NOW, AssemblyLine, as_book, bound, published, used
 
 from planner.bench import calendar_of
 from planner.cure import Cure
-from planner.schedule.greedy import plan_book
+from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
+from planner.schedule.optimise.annealing import Grid
+from planner.schedule.optimise.board import Board
+from planner.schedule.optimise.fullest_stretches import FILLINGS, Filling, fullest
 from planner.schedule.optimise.search import Effort, improve
+from planner.schedule.optimise.stretch_assignment import Ties
+from planner.schedule.optimise.stretch_reachability import reaches
+from planner.schedule.priority_rules import RULES
+from planner.schedule.problem import Problem
 from planner.values.moment import zone_named
 
 SMALL = 50  # tasks
@@ -23,6 +30,7 @@ MISSED_AT_ONCE = (  # optima that no rule finds: the search must
     ("Mitchell", 35),
     ("Roszieg", 21),
     ("Sawyer", 47),
+    ("Lutz3", 75),  # 89 tasks: stretches are filled one by one
 )
 
 
@@ -62,3 +70,25 @@ def test_the_search_reaches_the_published_optimum_and_no_bound_is_above(
         if fewest == least:
             break
     assert fewest == least == optimum
+
+
+@pytest.mark.parametrize("filling", FILLINGS)
+def test_stations_are_filled_to_the_brim(filling: Filling) -> None:
+    """7 before 2, and 5, 3 and 3, in stations of 10: 7 + 3 and 2 + 5 + 3, by hand."""
+    minutes = (7, 2, 5, 3, 3)
+    book = as_book(AssemblyLine("by hand", minutes, ((1, 2),), ()), 10)
+    cure, calendar = Cure(book.room, zone_named("UTC")), calendar_of(book.bench_time)
+    problem = Problem(book, NOW, cure=cure, calendar=calendar)
+    facts = SerialSchedule(problem, RULES[0], 0, frozenset())
+    facts.take_facts()
+    board = Board(problem, facts.table, NOW + 3 * 1440)
+    links = reaches(board)
+    grid = Grid(Ties(board, links), links)
+    tasks = {index: board.least(index) for index in board.free}
+    found = fullest(grid, tasks, filling, 1)
+    assert found is not None
+    of = {problem.activities[index].pass_.key.step: number for index, number in found.items()}
+    assert of["task-1"] == 0
+    assert of["task-2"] == of["task-3"] == 1
+    assert sorted([of["task-4"], of["task-5"]]) == [0, 1]
+    assert fullest(grid, tasks, filling, 0) is None
