@@ -155,6 +155,13 @@ def test_what_never_dries_holds_the_next_coat_for_ever():
     assert wet.ready_at(wet.over(film(LACQUER, START + DAY), below), State.DRY_THROUGH) is None
 
 
+def test_a_thousand_coats_hang_together():
+    """More than the interpreter lets one ask inside another; the deepest is asked first."""
+    cure = steady(23)
+    top = stacked(cure, ACRYLIC, coats=1200, between=1)
+    assert wait(cure, top, State.DRY_THROUGH) > wait(cure, film(ACRYLIC, START), State.DRY_THROUGH)
+
+
 def step(stage, tool=Tool.BRUSH):
     laid = Application(places=("hull",), coating="colour")
     return Step(id="x", stage=stage, applications=(laid,), tool=tool, minutes=Minutes(fixed=5))

@@ -1,6 +1,7 @@
 """The exchange file: lossless, strict, and never a traceback."""
 
 import copy
+import hashlib
 import inspect
 import json
 from datetime import datetime
@@ -19,6 +20,7 @@ from rich_books import rich_books
 
 from planner.values.refusal import Refused
 from storage.exchange import Exchange, digest, dump, load, schema, schema_text
+from storage.to_json import plain
 
 DEMOS = sorted((Path(__file__).parents[2] / "demo_projects").glob("*.json"))
 
@@ -95,6 +97,8 @@ def test_round_trip_loses_nothing(book, note):
     assert load(written) == exchange
     assert dump(load(written)) == written
     assert digest(load(written).book) == digest(book)
+    whole = json.dumps(plain(book), sort_keys=True, separators=(",", ":"))
+    assert digest(book) == hashlib.sha256(whole.encode()).hexdigest()[:32]
 
 
 @drawn(15)
