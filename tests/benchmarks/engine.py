@@ -33,6 +33,7 @@ from __future__ import annotations
 
 import argparse
 import csv
+import gc
 import os
 import statistics
 import sys
@@ -53,6 +54,7 @@ from library import LEAVES_OUT, MISSING, installed
 from medians import FIELDS, Line, read, table
 from plain_check import broken
 
+from app.entry import GARBAGE_THINGS
 from app.service import demos
 from app.service.planning import plan
 from planner.values.book import Book
@@ -257,6 +259,7 @@ def main() -> None:
     options = parser.parse_args()
     if options.lowest:
         os.nice(19)
+    gc.set_threshold(GARBAGE_THINGS)  # as the program itself does
     lines = read(options.table) if options.table else measure(options)
     print(table(lines))
     print(f"library: leaves out: {LEAVES_OUT}")
