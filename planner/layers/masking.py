@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from planner.layers.coat_stack import RESISTS, Moment
 from planner.layers.finding import Finding, Mend, Scene
-from planner.layers.named_mends import Insert, Leave
+from planner.layers.named_mends import Insert, Leave, Move
 from planner.layers.overcoat_table import LayerVerdict
 from planner.values.message import message, titled, within
 from planner.values.step import Minutes, Stage
@@ -17,6 +17,7 @@ def masking(scene: Scene) -> Iterator[Finding]:
     for moment in scene.moments:
         if moment.step.stage is Stage.MASK:
             yield from _never_off(scene, moment)
+            yield from _for_nothing(scene, moment)
         elif moment.step.stage is Stage.UNMASK:
             yield from _nothing_on(scene, moment)
         else:
@@ -65,6 +66,47 @@ def _last_beside(scene: Scene, mask: Moment, covered: set[str]) -> Moment:
         if later.first.films and parts & set(later.first.parts):
             last = later
     return last
+
+
+def _for_nothing(scene: Scene, mask: Moment) -> Iterator[Finding]:
+    """Yield a mask that comes off before anything is done beside it."""
+    off = next(
+        (
+            later
+            for later in scene.moments[mask.at + 1 :]
+            if later.step.stage is not Stage.MASK  # tape is put on in several goes
+        ),
+        None,
+    )
+    if off is None or off.step.stage is not Stage.UNMASK:
+        return
+    covered = tuple(place for place in mask.first.places if place in off.first.places)
+    if len(covered) < len(mask.first.places):
+        return
+    beside = _first_beside(scene, off, set(covered))
+    mend = None
+    if beside is not None:
+        move = Move(scene.spot, off.step.id, beside.step.id, before=False)
+        mend = Mend(message("take it off behind {step}", step=beside.step.id), (move,))
+    yield scene.found(
+        message("mask for nothing"),
+        LayerVerdict.ORDER,
+        mask,
+        covered,
+        message("it comes off before any coat is laid beside it"),
+        mend,
+    )
+
+
+def _first_beside(scene: Scene, off: Moment, covered: set[str]) -> Moment | None:
+    """Return the first coat behind an unmasking that lies on the parts and not where it was."""
+    parts = {place.partition("/")[0] for place in covered}
+    for later in scene.moments[off.at + 1 :]:
+        if later.step.stage is Stage.MASK or set(later.first.places) & covered:
+            return None
+        if later.first.films and parts & set(later.first.parts):
+            return later
+    return None
 
 
 def _nothing_on(scene: Scene, moment: Moment) -> Iterator[Finding]:

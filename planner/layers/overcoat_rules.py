@@ -24,6 +24,7 @@ AGED_MINUTES = 14 * 1440  # enamel counts as fresh for two weeks: common practic
 
 STRONG = frozenset({Next.LACQUER, Next.TWO_PACK})
 DEEP = STRONG | {Next.WASH, Next.TAPE}  # the others are felt by the top film alone
+METAL = frozenset({Material.METAL, Material.CAST, Material.ETCHED})
 TOUGH = frozenset(
     {Material.METAL, Material.CAST, Material.ETCHED, Material.RESIN, Material.PRINT, Material.WOOD}
 )
@@ -70,13 +71,24 @@ def over(scene: Scene) -> Iterator[Finding]:
                 verdict,
                 moment,
                 [place for place, _ in where],
-                _sentence(line),
+                _sentence(line, _all_metal(scene, [place for place, _ in where])),
                 _mend(scene, moment, line, verdict, where, everywhere[_remedy(line, verdict)]),
                 line.source,
             )
 
 
-def _sentence(line: Row) -> str:
+def _all_metal(scene: Scene, places: list[str]) -> bool:
+    parts = {place.partition("/")[0] for place in places}
+    return all(scene.model.part(name).material in METAL for name in parts)
+
+
+def _sentence(line: Row, metal: bool) -> str:
+    if metal and line.below is Below.BARE:
+        return message(
+            "{next} would go over bare metal; paint grips bare metal badly and rubs off; "
+            "prime first",
+            next=line.next,
+        )
     return message(
         "{next} would go over {below}; {reason}",
         next=line.next,
@@ -103,8 +115,8 @@ def _judged(
             continue
         for layer in _felt(stack, kind):
             below = below_of(layer, kind, step)
-            if below is None:
-                continue
+            if below is None or (step.stage is Stage.FILTER and below is Below.WATERBORNE):
+                continue  # a filter is brushed on thin and not wiped: a matte colour holds it
             line = row(kind, below)
             verdict = verdict_over(line, layer.finish is not Finish.MATTE)
             if verdict is LayerVerdict.PREPARE and _prepared(step, layer):

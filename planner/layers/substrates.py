@@ -146,13 +146,22 @@ def _glazing(scene: Scene) -> Iterator[Finding]:
         first: Moment | None = None
         for moment in scene.moments:
             opaque = moment.step.stage in (Stage.PRIME, Stage.BASE, Stage.CAMO)
-            ours = [place for place in moment.laid if place.partition("/")[0] == part.name]
+            ours = [
+                place
+                for place in moment.laid
+                if place.partition("/")[0] == part.name and not _under_fluid(moment, place)
+            ]
             if opaque and ours:
                 hidden.update(ours)
                 first = first or moment
         every = {f"{part.name}/{place.name}" for place in part.places}
         if first is not None and hidden == every:
             yield _no_glass(scene, first, part)
+
+
+def _under_fluid(moment: Moment, place: str) -> bool:
+    """Tell whether masking fluid keeps glass clear until it is drawn off with what lies on it."""
+    return any(film.family is Family.MASKING_FLUID for film in moment.stack(place))
 
 
 def _no_glass(scene: Scene, moment: Moment, part: Part) -> Finding:

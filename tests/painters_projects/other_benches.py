@@ -99,6 +99,12 @@ def _taped(*gates: Document) -> Document:
     )
 
 
+def _beside(*steps: Document) -> Document:
+    """Return a cab that is taped, and what follows."""
+    parts = [part("body", places=("cab", "bed"))]
+    return _with(PRIME, SAND, step("mask", ref="body/cab"), *steps, parts=parts)
+
+
 GREY = step("dry-brush", "enamel steel grey", "brush")
 BOOKS: dict[str, Callable[[], Document]] = {
     "17a": lambda: _car("enamel red", gate("s2", 1440, None)),
@@ -135,4 +141,18 @@ BOOKS: dict[str, Callable[[], Document]] = {
     "24b": _taped,
     "25a": lambda: _with(PRIME, step("base", "enamel steel grey"), MATTE),
     "25b": lambda: _with(BLACK, CAMO, GREY, MATTE),
+    "26a": lambda: _beside(step("unmask", ref="body/cab"), step("camo", "green", ref="body/bed")),
+    "26b": lambda: _beside(step("camo", "green", ref="body/bed"), step("unmask", ref="body/cab")),
+    "27a": lambda: _with(SAND, parts=[part("body", "photo-etched metal")]),
+    "27b": lambda: _with(step("clean"), PRIME, SAND, parts=[part("body", "photo-etched metal")]),
+    "28a": lambda: _with(PRIME, SAND, parts=[part("body", "clear plastic")]),
+    "28b": lambda: _with(
+        step("detail", "masking fluid", "brush"),
+        PRIME,
+        SAND,
+        step("unmask"),
+        parts=[part("body", "clear plastic")],
+    ),
+    "29a": lambda: _with(PRIME, SAND, OIL, WIPE),
+    "29b": lambda: _with(PRIME, SAND, step("filter", "enamel steel grey", "brush")),
 }

@@ -19,7 +19,7 @@ from planner.values.plan import PassKey, Plan
 from storage.exchange import load
 
 HOUR = 60
-MOST_WRONG = 2  # of 50: one is known (17b: US Army TB 43-0242 has two-pack blister over lacquer)
+MOST_WRONG = 2  # of 58: one is known (17b: US Army TB 43-0242 has two-pack blister over lacquer)
 BOOKS = {**books.BOOKS, **other_benches.BOOKS}
 
 
@@ -117,6 +117,14 @@ VERDICTS: dict[str, Callable[[Outcome], bool]] = {
     "24b": waits("s4", "s5", 0, 3),
     "25a": waits("s2", "s3", 48, 504),
     "25b": waits("s3", "s4", 0, 48),
+    "26a": found("before any coat"),
+    "26b": sound,
+    "27a": found("bare metal"),
+    "27b": sound,
+    "28a": found("clear plastic"),
+    "28b": sound,
+    "29a": found("white spirit"),
+    "29b": sound,
 }
 
 
