@@ -69,7 +69,7 @@ def _last_beside(scene: Scene, mask: Moment, covered: set[str]) -> Moment:
 
 
 def _for_nothing(scene: Scene, mask: Moment) -> Iterator[Finding]:
-    """Yield a mask that comes off before anything is done beside it."""
+    """Yield a mask that comes off before anything is done beside it on its parts."""
     off = next(
         (
             later
@@ -81,7 +81,12 @@ def _for_nothing(scene: Scene, mask: Moment) -> Iterator[Finding]:
     if off is None or off.step.stage is not Stage.UNMASK:
         return
     covered = tuple(place for place in mask.first.places if place in off.first.places)
-    if len(covered) < len(mask.first.places):
+    beside_it = {
+        f"{name}/{place.name}"
+        for name in mask.first.parts
+        for place in scene.model.part(name).places
+    }
+    if len(covered) < len(mask.first.places) or beside_it <= set(covered):
         return
     beside = _first_beside(scene, off, set(covered))
     mend = None

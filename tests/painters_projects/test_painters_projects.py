@@ -83,7 +83,7 @@ VERDICTS: dict[str, Callable[[Outcome], bool]] = {
     "8b": waits("s2", "s3", 0, 3),
     "9a": found("84 % RH"),
     "9b": sound,
-    "10a": found("yard", "forbids"),
+    "10a": found("yard", "unfit"),
     "10b": sound,
     "11a": found("clear plastic"),
     "11b": sound,
