@@ -827,10 +827,6 @@
    <source>More</source>
    <translation>Mehr</translation>
   </message>
-  <message>
-   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
-   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
-  </message>
  </context>
  <context>
   <name>BuyPanel</name>
@@ -1605,10 +1601,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -3894,10 +3886,6 @@ in {length}</translation>
   <message>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
-  </message>
-  <message>
-   <source>Save what can still be read of it…</source>
-   <translation>Speichern, was davon noch lesbar ist …</translation>
   </message>
  </context>
  <context>
@@ -8880,6 +8868,18 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>die Maskierung nach den Schichten daneben abnehmen</translation>
   </message>
   <message>
+   <source>take it off behind {step}</source>
+   <translation>hinter {step} abnehmen</translation>
+  </message>
+  <message>
+   <source>mask for nothing</source>
+   <translation>Maske für nichts</translation>
+  </message>
+  <message>
+   <source>it comes off before any coat is laid beside it</source>
+   <translation>sie kommt ab, bevor daneben etwas aufgetragen wird</translation>
+  </message>
+  <message>
    <source>unmask without a mask</source>
    <translation>Abnehmen ohne Maskierung</translation>
   </message>
@@ -9000,6 +9000,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>wenden</translation>
   </message>
   <message>
+   <source>{next} would go over bare metal; paint grips bare metal badly and rubs off; prime first</source>
+   <translation>{next} käme auf blankes Metall; Farbe haftet auf blankem Metall schlecht und reibt sich ab; zuerst grundieren</translation>
+  </message>
+  <message>
    <source>{next} would go over {below}; {reason}</source>
    <translation>{next} käme auf: {below}; {reason}</translation>
   </message>
@@ -9118,10 +9122,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>nothing is laid over the masking fluid or salt before it comes off</source>
    <translation>über Maskierflüssigkeit oder Salz wird nichts aufgetragen, bevor es abgeht</translation>
-  </message>
-  <message>
-   <source>take it off behind {step}</source>
-   <translation>hinter {step} abnehmen</translation>
   </message>
   <message>
    <source>strong solvent on stretched decals</source>
@@ -14498,22 +14498,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
-  </message>
-  <message>
-   <source>mask for nothing</source>
-   <translation>Maske für nichts</translation>
-  </message>
-  <message>
-   <source>it comes off before any coat is laid beside it</source>
-   <translation>sie kommt ab, bevor daneben etwas aufgetragen wird</translation>
-  </message>
-  <message>
-   <source>{next} would go over bare metal; paint grips bare metal badly and rubs off; prime first</source>
-   <translation>{next} käme auf blankes Metall; Farbe haftet auf blankem Metall schlecht und reibt sich ab; zuerst grundieren</translation>
-  </message>
-  <message>
-   <source>{model}: {work}</source>
-   <translation>{model}: {work}</translation>
   </message>
  </context>
  <context>
