@@ -6,6 +6,7 @@ from app.window import words
 from app.window.evening.gap_words import gap_sentence
 from app.window.plan_snapshot import PlanSnapshot
 from planner.tonight import Row, RunSheet
+from planner.values.plan import Cause
 
 GAP_SHOWN = 5  # shorter pauses are not worth a line [min]
 SESSIONS_OFFERED = 5  # to which a card can be put off
@@ -42,8 +43,12 @@ def pause_words(picture: PlanSnapshot, start: int, end: int) -> str:
     gap = next((gap for gap in picture.gaps if start <= gap.start < end), None)
     if gap is not None:
         return gap_sentence(gap)
-    length = words.span(end - start)
-    return words.tr("{length} free: nothing is ready sooner").format(length=length)
+    after = next((row for row in picture.sheet.work if row.start >= end), None)
+    if after is not None and after.reason.cause is Cause.DRYING_PLACE:
+        told = words.tr("{length} free: every drying place is taken")
+    else:
+        told = words.tr("{length} free: nothing is ready sooner")
+    return told.format(length=words.span(end - start))
 
 
 def last_words(picture: PlanSnapshot, at: int) -> str:

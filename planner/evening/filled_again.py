@@ -54,13 +54,22 @@ def _why(
     first = min(later, key=lambda placed: placed.start)
     opens = first.reason.until
     if first.reason.cause in WAITS and opens is not None and opens - used > idle:
+        at = moment_of(opens, zone_named(book.bench_time.zone))
+        if first.reason.cause is Cause.DRYING_PLACE:
+            return message(
+                "filled again: the cup may stand {idle} min only, and no drying place is free "
+                "for {model} before {at:%H:%M}",
+                idle=idle,
+                model=first.key.model,
+                at=at,
+            )
         return message(
             "filled again: the cup may stand {idle} min only, and {step} of {model} opens at "
             "{at:%H:%M}",
             idle=idle,
             step=first.key.step,
             model=first.key.model,
-            at=moment_of(opens, zone_named(book.bench_time.zone)),
+            at=at,
         )
     return ""
 

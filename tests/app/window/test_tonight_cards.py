@@ -16,6 +16,7 @@ from window_steps import MakeWindow, settle
 from app.service import demos
 from app.window.tonight_cards.card import CardFrame
 from app.window.tonight_cards.places_model import Cell
+from app.window.tonight_pauses import pause_words, pauses
 from app.window.tonight_rows import NoteLine
 from planner.tonight import cards_of
 from planner.values.book import Book
@@ -41,6 +42,22 @@ def test_the_answer_says_jobs_length_and_end(tonight: Come) -> None:
     assert told.startswith(f"{jobs} jobs in ") or told.startswith(f"{jobs} job in ")
     assert "Done " in told
     assert view._headline.strip.accessibleDescription().count(" to ") == len(view.cards)
+
+
+def test_a_pause_says_whether_places_or_films_are_waited_for(tonight: Come) -> None:
+    # Eight models of three parts fill the club's 24 drying places; the trucks must wait.
+    book = demos.read("club_day_batch").book
+    assert sum(one.drying_places for one in book.room.locations) == 8 * 3
+    picture = tonight(book, demos.first_evening(book)).window.session.picture
+    assert picture is not None
+    told = {
+        next(row.key.model for row in picture.sheet.work if row.start >= end): pause_words(
+            picture, start, end
+        )
+        for start, end in pauses(picture, picture.sheet.rows)
+    }
+    assert "every drying place is taken" in told["Orchard Truck Quince"]
+    assert "nothing is ready sooner" in told["Milk Tram Clover"]
 
 
 def test_cards_are_those_of_the_sheet_and_their_tables_hold_every_place(tonight: Come) -> None:

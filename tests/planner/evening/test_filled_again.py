@@ -42,6 +42,21 @@ def test_what_opens_when_the_cup_may_stand_no_longer() -> None:
     assert again[1].endswith(f"second of cart opens at {at}")
 
 
+def test_what_waits_for_a_drying_place() -> None:
+    # The warm box takes one unit, until its film is dry to handle: longer than a cup may stand.
+    of = book(
+        spray("first", "hull/deck", dries_in="box"), spray("second", "tracks/links", dries_in="box")
+    )
+    made = plan_book(of, NOW)
+    first, second = made.placements
+    free = ready(of, "sand", State.DRY_TO_HANDLE, first.end)
+    assert free - first.end > of.gear.airbrushes[0].idle_limit_minutes
+    assert second.start == free
+    (why,) = filled_again(of, made).values()
+    at = moment_of(free, zone_named("UTC")).strftime("%H:%M")
+    assert why.endswith(f"no drying place is free for cart before {at}")
+
+
 def test_another_colour_that_lies_between() -> None:
     of = book(
         spray("one", "hull/deck", coat="quick"),
