@@ -827,10 +827,6 @@
    <source>More</source>
    <translation>Mehr</translation>
   </message>
-  <message>
-   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
-   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
-  </message>
  </context>
  <context>
   <name>BuyPanel</name>
@@ -8032,6 +8028,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>noch einmal gefüllt: Vorher kommt {step} von {model} in einer anderen Farbe</translation>
   </message>
   <message>
+   <source>filled again: the cup may stand {idle} min only, and no drying place is free for {model} before {at:%H:%M}</source>
+   <translation>noch einmal gefüllt: der Becher darf nur {idle} min stehen, und für {model} ist vor {at:%H:%M} kein Trockenplatz frei</translation>
+  </message>
+  <message>
    <source>filled again: the cup may stand {idle} min only, and {step} of {model} opens at {at:%H:%M}</source>
    <translation>noch einmal gefüllt: Der Becher darf nur {idle} min stehen, und {step} von {model} geht ab {at:%H:%M}</translation>
   </message>
@@ -14503,10 +14503,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>filled again: the cup may stand {idle} min only, and no drying place is free for {model} before {at:%H:%M}</source>
-   <translation>noch einmal gefüllt: der Becher darf nur {idle} min stehen, und für {model} ist vor {at:%H:%M} kein Trockenplatz frei</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -18237,6 +18233,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
   <message>
+   <source>{length} free: every drying place is taken</source>
+   <translation>{length} frei: alle Trockenplätze sind belegt</translation>
+  </message>
+  <message>
    <source>{length} free: nothing is ready sooner</source>
    <translation>{length} frei: vorher ist nichts bereit</translation>
   </message>
@@ -18335,10 +18335,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>{length} free: every drying place is taken</source>
-   <translation>{length} frei: alle Trockenplätze sind belegt</translation>
   </message>
  </context>
 </TS>
