@@ -106,6 +106,12 @@ class Tonight:
         self.qtbot.keyClick(self.app.focusWidget(), pressed)
         self.settle()
 
+    def command(self, pressed: Qt.Key) -> None:
+        """Press the keys of a command of the menu: Ctrl, Shift and a letter."""
+        held = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+        self.window.activateWindow()
+        self.qtbot.keyClick(self.window, pressed, held)
+
     def answer(self, button: QPushButton) -> None:
         """Go to a button of the question by Tab, and press it by Enter."""
         for _ in range(4):

@@ -11,10 +11,10 @@ from PySide6.QtWidgets import QMenuBar, QWidget
 
 from app.window import language
 from app.window.language import Language
-from app.window.message_translation import edit_name
 from app.window.model_acts.acts import ModelActs
 from app.window.pages import lately
 from app.window.palette import Appearance
+from app.window.plan_changes_panel import deed_words
 from app.window.shell import Shell
 from app.window.workspaces import keys_of_pages
 
@@ -87,7 +87,7 @@ class Commands(QObject):
         )
         self.last = self._action(self.tr("Back to the page before"), window.go_back, "Alt+Left")
         self.rooms = self._rooms()
-        self.models = ModelActs(session, parent)
+        self.models = ModelActs(session, parent, window.chosen_models)
         self.views = self._views()
         self.looks = self._looks()
         self.languages = self._languages()
@@ -215,8 +215,8 @@ class Commands(QObject):
         self.undo.setEnabled(bool(undo))
         self.redo.setEnabled(bool(redo))
         self.undo.setText(
-            self.tr("&Undo {edit}").format(edit=edit_name(undo)) if undo else self.tr("&Undo")
+            self.tr("&Undo {edit}").format(edit=deed_words(undo)) if undo else self.tr("&Undo")
         )
         self.redo.setText(
-            self.tr("&Redo {edit}").format(edit=edit_name(redo)) if redo else self.tr("&Redo")
+            self.tr("&Redo {edit}").format(edit=deed_words(redo)) if redo else self.tr("&Redo")
         )

@@ -6,11 +6,11 @@ rooms have it folded is remembered.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QObject, QRect, QSettings, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -60,10 +60,13 @@ class Inspector(QFrame):
         Another leaf is in front, by its name.
     fold_wanted()
         The sign at its head was pressed.
+    left()
+        Escape was pressed in it.
     """
 
     leaf_changed = Signal(str)
     fold_wanted = Signal()
+    left = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -153,6 +156,13 @@ class Inspector(QFrame):
         painter.end()
         event.accept()
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Let Escape lead back to the page."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+            return
+        super().keyPressEvent(event)
+
     def _turn(self, at: int) -> None:
         if 0 <= at < len(self._panels):
             self._chosen[tuple(panel.name for panel in self._panels)] = self._panels[at].name
@@ -162,17 +172,31 @@ class Inspector(QFrame):
 class Desk(QWidget):
     """The page of a room and the inspector: beside each other, or one over the other.
 
+    In the rooms of ``by_choice`` it comes when something is chosen, and goes by Escape;
+    in the others it is there.  Folded or brought by hand it stays so, in each room.
+
     Signals
     -------
     shown_changed()
         The inspector was opened, folded, or turned to another leaf.
+    keys_back()
+        The keys were in the inspector, which has gone.
     """
 
     shown_changed = Signal()
+    keys_back = Signal()
 
-    def __init__(self, page: QWidget, inspector: Inspector, settings: QSettings) -> None:
+    def __init__(
+        self,
+        page: QWidget,
+        inspector: Inspector,
+        settings: QSettings,
+        by_choice: Collection[str] = (),
+    ) -> None:
         super().__init__()
         self._page, self.inspector, self._settings = page, inspector, settings
+        self._by_choice = by_choice
+        self._called: set[str] = set()  # rooms in which something was chosen
         self._room = ""
         self._laid_over: set[str] = set()  # rooms whose inspector lies over the page now
         self._over = False
@@ -181,6 +205,7 @@ class Desk(QWidget):
         inspector.hide()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         inspector.fold_wanted.connect(self.toggle)
+        inspector.left.connect(self.dismiss)
         inspector.leaf_changed.connect(self._turned)
         page.installEventFilter(self)
         self._room_has_panels = False
@@ -215,7 +240,40 @@ class Desk(QWidget):
             return False
         if self.narrow:
             return self._room in self._laid_over
-        return not self._settings.value(f"{ASIDE}/{self._room}", False, type=bool)
+        if self._of_itself:
+            return self._room not in self._by_choice or self._room in self._called
+        return not self._settings.value(self._key, False, type=bool)
+
+    @property
+    def _key(self) -> str:
+        return f"{ASIDE}/{self._room}"
+
+    @property
+    def _of_itself(self) -> bool:
+        """Tell whether nobody has folded or brought it by hand in this room."""
+        return not self._settings.contains(self._key)
+
+    def call(self, leaf: str) -> None:
+        """Come because something was chosen, unless somebody has folded it away."""
+        if self.opened or self.narrow or not self._of_itself:
+            return
+        self._called.add(self._room)
+        self.inspector.choose(leaf)
+        self._arrange()
+
+    def dismiss(self) -> None:
+        """Go until something is chosen again; where it is always there, let the keys go back."""
+        if self._room in self._by_choice and not self.narrow:
+            self._called.discard(self._room)
+            self._settings.remove(self._key)
+        self._laid_over.discard(self._room)
+        self._give_keys_back()
+        self._arrange()
+
+    def _give_keys_back(self) -> None:
+        if self.inspector.isAncestorOf(self.window().focusWidget() or self):
+            self._page.setFocus()
+            self.keys_back.emit()
 
     def open(self, leaf: str = "") -> None:
         """Show the inspector, with a leaf in front."""
@@ -232,9 +290,9 @@ class Desk(QWidget):
         if self.narrow:
             (self._laid_over.discard if opened else self._laid_over.add)(self._room)
         else:
-            self._settings.setValue(f"{ASIDE}/{self._room}", opened)
-        if opened and self.inspector.isAncestorOf(self.window().focusWidget() or self):
-            self._page.setFocus()
+            self._settings.setValue(self._key, opened)
+        if opened:
+            self._give_keys_back()
         self._arrange()
 
     def _turned(self, _name: str) -> None:

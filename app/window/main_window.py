@@ -46,6 +46,7 @@ from app.window.unsaved_bar import UnsavedBar, above
 from app.window.views import Views
 from app.window.workspaces import make_workspaces
 from planner.layers.finding import Finding
+from planner.values.keys import ModelKey
 from planner.values.message import row
 from planner.values.moment import moment_of
 from planner.values.plan import PassKey
@@ -164,6 +165,7 @@ class MainWindow(QMainWindow):
         self.chance.changed.connect(self.tell_how_sure)
         self.frame.page_wanted.connect(self.show_page)
         self.frame.desk.shown_changed.connect(self.turning.inspector_turned)
+        self.frame.desk.keys_back.connect(self.turning.give_keys_to_page)
         session.troubled.connect(self._troubled)
         session.foreseen.connect(self.views.notifier.get)  # from then on it looks by itself
         QApplication.instance().styleHints().colorSchemeChanged.connect(  # type: ignore[union-attr]
@@ -241,6 +243,14 @@ class MainWindow(QMainWindow):
         """Fold the inspector of the room away, or bring it back."""
         self.frame.desk.toggle()
 
+    def call_inspector(self) -> None:
+        """Bring the inspector of the room because something was chosen."""
+        self.frame.call()
+
+    def dismiss_inspector(self) -> None:
+        """Let the inspector go until something is chosen again."""
+        self.frame.desk.dismiss()
+
     def change_air(self) -> None:
         """Show the fields of the air, or put them away."""
         self.strip.open_fields()
@@ -249,6 +259,14 @@ class MainWindow(QMainWindow):
         """Show what is known of the piece chosen on the timeline, and let the keys go there."""
         self.frame.desk.open("piece")
         self.timeline.details.setFocus()
+
+    def chosen_models(self) -> tuple[ModelKey, ...]:
+        """Return the models that are chosen on the page in front."""
+        build: Any = self.page("build").late.made
+        if build is None or self.stack.currentIndex() != self.stack.indexOf(build):
+            return ()
+        models: tuple[ModelKey, ...] = build.tree.models()
+        return models
 
     def skip_day(self) -> None:
         """Ask for days off."""

@@ -66,6 +66,12 @@ class PageTurning:
         elif shown is not None:
             shown.setFocus()
 
+    def give_keys_to_page(self) -> None:
+        """Let the keys go to the page in front."""
+        shown = self._stack.currentWidget()
+        if shown is not None:
+            shown.setFocus()
+
     def _mark(self, number: int) -> None:
         self.shown = number
         self._commands.views[number].setChecked(True)

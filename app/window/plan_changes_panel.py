@@ -100,14 +100,19 @@ class MovedPanel(QWidget):
 
 
 def cause_words(cause: str) -> str:
-    """Return what was done, with a pass told by its title rather than by its key."""
+    """Return what was done as a sentence, with a pass told by its title rather than by its key."""
+    return words.capital(deed_words(cause))
+
+
+def deed_words(cause: str) -> str:
+    """Return what was done, to be put into a sentence."""
     told = _KEPT_DATE.sub(lambda on: words.day(date.fromisoformat(on[1])), edit_name(cause))
     found = re.fullmatch(r"(.*): ([^/]+)/([^/]+)/([^/]+)#(\d+)", told)
     if found is None:
-        return words.capital(told)
+        return told
     what, project, model, step, coat = found.groups()
     name = words.tr("{what}: {work}").format(
-        what=words.capital(what), work=reasons.key_name(PassKey(project, model, step))
+        what=what, work=reasons.key_name(PassKey(project, model, step))
     )
     if coat == "1":
         return name

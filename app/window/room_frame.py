@@ -15,6 +15,7 @@ from app.window.pages import Page
 from app.window.workspaces import Workspace, keys_of_pages
 
 SWITCH_AROUND = 6 + 13  # what lies above the words of the switch, and around them [pixels]
+BY_CHOICE = ("plan",)  # rooms whose inspector comes when something is chosen there
 
 
 class RoomFrame(QWidget):
@@ -57,7 +58,7 @@ class RoomFrame(QWidget):
         above = self.switch.fontMetrics().height() + SWITCH_AROUND
         page.setMinimumSize(stack.minimumWidth(), stack.minimumHeight() + above)
         self.inspector = Inspector()
-        self.desk = Desk(page, self.inspector, settings)
+        self.desk = Desk(page, self.inspector, settings, BY_CHOICE)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self.desk)
@@ -65,6 +66,12 @@ class RoomFrame(QWidget):
     def hold(self, room: str, panels: Iterable[Panel]) -> None:
         """Say what lies in the inspector of a room before the pages that do."""
         self._panels[room] = list(panels)
+
+    def call(self) -> None:
+        """Bring what is known of the chosen piece, unless somebody has folded it away."""
+        panels = self._panels.get(self.workspace.name)
+        if panels:
+            self.desk.call(panels[0].name)
 
     def of(self, page: str) -> Workspace:
         """Return the room of a page."""

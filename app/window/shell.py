@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from app.window.session import Session
     from app.window.workspaces import Workspace
     from planner.layers.finding import Finding
+    from planner.values.keys import ModelKey
     from planner.values.plan import PassKey
 
 
@@ -65,6 +66,12 @@ class Shell(Protocol):
     def toggle_inspector(self) -> None:
         """Fold the inspector of the room away, or bring it back."""
 
+    def call_inspector(self) -> None:
+        """Bring the inspector of the room because something was chosen."""
+
+    def dismiss_inspector(self) -> None:
+        """Let the inspector go until something is chosen again."""
+
     def change_air(self) -> None:
         """Show the fields of the air, or put them away."""
 
@@ -76,6 +83,9 @@ class Shell(Protocol):
 
     def add_time(self) -> None:
         """Ask for bench time beside the usual."""
+
+    def chosen_models(self) -> tuple[ModelKey, ...]:
+        """Return the models that are chosen on the page in front."""
 
     def show_piece(self, key: PassKey) -> None:
         """Show a piece of work on the timeline."""

@@ -2,30 +2,26 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable, Iterator, Mapping
 
-from PySide6.QtCore import QModelIndex, QPoint, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QModelIndex, QPoint, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QButtonGroup,
     QHBoxLayout,
-    QHeaderView,
     QMenu,
     QScrollArea,
     QSplitter,
     QStackedWidget,
     QToolButton,
-    QTreeView,
     QVBoxLayout,
     QWidget,
 )
 
 from app.service.model_faces import face_of
 from app.window import words
-from app.window.chosen_rows import mark_chosen_rows
 from app.window.details import Details
-from app.window.drying_sidebar import finish_line
 from app.window.labels import ColouredLabel, MessageLabel, text
 from app.window.missed_words import missed_of
 from app.window.moved_words import moved_lines
@@ -35,12 +31,13 @@ from app.window.session import Session
 from app.window.strip_content import StripColumn
 from app.window.timeline.day_menu import DayActions, session_of
 from app.window.timeline.filter_bar import FilterBar
-from app.window.timeline.outline import OutlineNode, stretch_by_stretch
+from app.window.timeline.outline import stretch_by_stretch
 from app.window.timeline.overview import PlanOverview
 from app.window.timeline.overview_layout import ModelAt
+from app.window.timeline.plan_list import PlanList
 from app.window.timeline.print_pages import save_strip
 from app.window.timeline.strip_filter import sift
-from app.window.timeline.tree import OutlineModel
+from app.window.timeline.summary_words import summary_words
 from app.window.timeline.view import TimelineView
 from app.window.wishes.actions import WishActions
 from app.window.wishes.conflict_sentence import floor_of
@@ -48,7 +45,6 @@ from planner.schedule.missed_dates import ends_of_models
 from planner.values.plan import PassKey
 
 GHOSTS_MS = 8000  # how long it is shown where things stood before an edit
-LIST_SECONDS = 0.02  # how long the window may be kept from other things by its list
 
 
 class TimelinePage(QWidget):
@@ -60,10 +56,16 @@ class TimelinePage(QWidget):
         Another piece of work was chosen.
     opened()
         More is to be known of the chosen piece.
+    picked()
+        One was chosen by a hand, which has rested since.
+    left()
+        Nothing is to be known of it any more.
     """
 
     chosen = Signal(object)
     opened = Signal()
+    picked = Signal()
+    left = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -80,8 +82,8 @@ class TimelinePage(QWidget):
         self._ghosts.setSingleShot(True)
         self._ghosts.setInterval(GHOSTS_MS)
         self._ghosts.timeout.connect(self.forget_moves)
-        self.model = OutlineModel(self)
-        self.tree = self._make_tree()
+        self.tree = PlanList()
+        self.model = self.tree.outline
         self.details = Details()
         self.filter = FilterBar()
         self.message = MessageLabel()
@@ -102,11 +104,11 @@ class TimelinePage(QWidget):
         self.levels.addWidget(self._scrolled(self.overview))
         self.levels.addWidget(self.splitter)
         self._lay_out()
-        self._lines: Iterator[OutlineNode] = iter(())
-        self._made: list[OutlineNode] = []
         self._details_later = self._soon(self._show_details)
         self._list_later = self._soon(self._begin_list)
-        self._list_on = self._soon(self._go_on_with_list)
+        self._call = self._soon(self.picked.emit)
+        # What comes beside the plan moves it: not below the second press of a double one.
+        self._call.setInterval(QApplication.doubleClickInterval())
         self._connect()
         if session.last_change is not None:  # before this page was made
             self._changed(session.last_change)
@@ -117,22 +119,6 @@ class TimelinePage(QWidget):
         timer.setInterval(0)
         timer.timeout.connect(act)
         return timer
-
-    def _make_tree(self) -> QTreeView:
-        tree = QTreeView()
-        tree.setModel(self.model)
-        mark_chosen_rows(tree)
-        tree.setAccessibleName(self.tr("The timeline as a list"))
-        tree.setAlternatingRowColors(True)
-        tree.setUniformRowHeights(True)
-        # Lines are as high as the first, which has no swatch.
-        tree.setIconSize(QSize(12, 12))
-        tree.setFrameShape(QTreeView.Shape.NoFrame)
-        tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
-        header = tree.header()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        header.setStretchLastSection(True)
-        return tree
 
     def _scrolled(self, drawing: PlanOverview) -> QScrollArea:
         area = QScrollArea()
@@ -175,6 +161,8 @@ class TimelinePage(QWidget):
         self.overview.asked.connect(self._ask)
         self.overview.day_asked.connect(self._ask_day)
         self.overview.chosen.connect(self.strip.choose)
+        self.overview.chosen.connect(lambda _key: self._call.start())
+        self.strip.picked.connect(self._call.start)
         self.overview.opened.connect(self._open)
         self.days.said.connect(self.message.say)
         self.strip.floor_of = self._floor_of
@@ -293,7 +281,7 @@ class TimelinePage(QWidget):
         self._wished = False
         self._details_later.start()
         self._say_answer(picture)
-        self._summary.setText(self._said(picture))
+        self._summary.setText(summary_words(picture))
         self._list_later.start()
 
     def _show_overview(self, picture: PlanSnapshot) -> None:
@@ -315,9 +303,13 @@ class TimelinePage(QWidget):
         self._compare()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Let Escape end the look back at what moved."""
-        if event.key() == Qt.Key.Key_Escape and self._ghosts.isActive():
-            self.forget_moves()
+        """Let Escape end the look back at what moved, then what is told of the chosen piece."""
+        if event.key() == Qt.Key.Key_Escape:
+            if self._ghosts.isActive():
+                self.forget_moves()
+            else:
+                self._call.stop()
+                self.left.emit()
             return
         super().keyPressEvent(event)
 
@@ -371,44 +363,12 @@ class TimelinePage(QWidget):
         picture = self._picture
         if picture is not None:
             before = self._before if self.filter.compared.isChecked() else {}
-            self._lines = stretch_by_stretch(sift(picture.strip, self.filter.sieve), before)
-            self._made = []
-            self._list_on.stop()
-            self._go_on_with_list()
-
-    def _go_on_with_list(self) -> None:
-        """Put more of the list into words, a little at a time, and show it when it is whole."""
-        until = time.monotonic() + LIST_SECONDS
-        for node in self._lines:
-            self._made.append(node)
-            if time.monotonic() > until:
-                self._list_on.start()
-                return
-        self._show_list(tuple(self._made))
-
-    def _show_list(self, nodes: tuple[OutlineNode, ...]) -> None:
-        first = self.model.rowCount() == 0
-        key = self.strip.chosen_key
-        opened = self._opened()
-        self.model.show_nodes(nodes)
-        for row in range(self.model.rowCount()):
-            index = self.model.index(row, 0)
-            if first or self.model.data(index) in opened:
-                self.tree.expand(index)
-        if first:
-            self.tree.setColumnWidth(0, 96)
-            self.tree.setColumnWidth(1, 270)
-        if key is not None:
-            self._select(key)
+            self.tree.begin(stretch_by_stretch(sift(picture.strip, self.filter.sieve), before))
 
     def set_now(self, now: int) -> None:
         """Let the shade reach ``now``."""
         self.strip.set_now(now)
         self.overview.set_now(now)
-
-    def _opened(self) -> set[str]:
-        rows = (self.model.index(row, 0) for row in range(self.model.rowCount()))
-        return {self.model.data(index) for index in rows if self.tree.isExpanded(index)}
 
     def _say_answer(self, picture: PlanSnapshot) -> None:
         """Let the title be the answer: when all is done, in the colour of what is late if it is."""
@@ -421,54 +381,21 @@ class TimelinePage(QWidget):
         late = picture.plan.unplaced or missed_of(picture)
         self._title.say(told, self._colours.closing_word if late else self._colours.ink)
 
-    def _said(self, picture: PlanSnapshot) -> str:
-        zone, plan = picture.zone, picture.plan
-        told = [
-            self.tr("{project}: {line}").format(
-                project=name, line=finish_line(plan, picture, name, minute, zone)
-            )
-            for name, minute in plan.finishes
-        ]
-        cost = plan.cost
-        told.append(
-            self.tr("{stretches}, {minutes} min of loading and cleaning").format(
-                stretches=words.count(
-                    cost.stretches,
-                    self.tr("{n} session"),
-                    self.tr("{n} sessions"),
-                ),
-                minutes=cost.setup_minutes,
-            )
-        )
-        if plan.unplaced:
-            told.append(
-                words.count(
-                    len(plan.unplaced),
-                    self.tr("{n} piece of work has no place yet"),
-                    self.tr("{n} pieces of work have no place yet"),
-                )
-            )
-        return " · ".join(told)
-
     def _chosen_on_strip(self, key: PassKey | None) -> None:
         self.details.show_key(key)
         self.overview.choose(key)
         self.wishes.choose(key)
+        self.tree.select(key)
         if key is not None:
             self._last = key
-            self._select(key)
         self.chosen.emit(key)
 
     def _chosen_in_list(self, index: QModelIndex) -> None:
         key = self.model.key_at(index)
         if key is not None and key != self.strip.chosen_key:
             self.strip.choose(key)
-
-    def _select(self, key: PassKey) -> None:
-        if self.model.key_at(self.tree.currentIndex()) != key:
-            index = self.model.index_of(key)
-            self.tree.setCurrentIndex(index)
-            self.tree.scrollTo(index)
+            if self.tree.hasFocus():
+                self._call.start()
 
     def _floor_of(self, key: PassKey) -> int | None:
         return floor_of(self._picture, key) if self._picture else None

@@ -107,6 +107,8 @@ class Views:
 
     def _hear_timeline(self, timeline: TimelinePage) -> None:
         timeline.opened.connect(self._window.show_chosen)
+        timeline.picked.connect(self._window.call_inspector)
+        timeline.left.connect(self._window.dismiss_inspector)
         self._window.tell_how_sure()
         saved = self._window.settings.value("timeline")
         if isinstance(saved, QByteArray):

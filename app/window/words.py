@@ -38,6 +38,11 @@ def day(on: date | datetime, *, long: bool = False) -> str:
     return QLocale().toString(QDate(on.year, on.month, on.day), form)
 
 
+def narrow_day(on: date | datetime) -> str:
+    """Return a date where there is little room, "5 Mar"."""
+    return QLocale().toString(QDate(on.year, on.month, on.day), tr("d MMM"))
+
+
 def language_code() -> str:
     """Return the code of the language that is spoken (BCP 47): a translation names its own."""
     return tr("en")

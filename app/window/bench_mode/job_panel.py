@@ -17,7 +17,7 @@ from app.window.message_translation import title, translated
 from app.window.model_faces import FaceMark, stages_words
 from app.window.palette import Colours
 from app.window.plan_snapshot import PlanSnapshot
-from app.window.run_sheet_notes_words import marks_of, one_first_words, other_words, taker_when
+from app.window.run_sheet_notes_words import marks_of, one_first_words, taker_when
 from planner.cautions import LAST_WORD, Caution
 from planner.evening.advice import one_first
 from planner.quantity import Load, fill
@@ -26,10 +26,12 @@ from planner.values.plan import BenchKind, Cause
 from planner.values.step import Stage, Tool
 
 OTHERS_SHOWN = 4
+SERVED_SHOWN = 8
 CAUTIONS_SHOWN = 3
 FACE = 92  # width of an outline [pixels at the usual size]
 WHY_SHOWN = 2  # a wait shorter than this needs no reason [min]
-AT_THE_TABLE = (Cause.HANDS, Cause.AIRBRUSH)  # whoever reads this knows what holds them
+# Whoever reads this knows what holds them: hands, a cup to fill, an evening that begins.
+AT_THE_TABLE = (Cause.HANDS, Cause.AIRBRUSH, Cause.BENCH_TIME)
 
 
 @dataclass(frozen=True)
@@ -109,38 +111,6 @@ def face(picture: PlanSnapshot, job: Job, look: Look, *, now: int, page: int) ->
     return holder
 
 
-def waiting_face(picture: PlanSnapshot, job: Job, look: Look, *, now: int) -> QWidget:
-    """Return what can be done while the next job has to wait, and what is next."""
-    holder = QWidget()
-    column = QVBoxLayout(holder)
-    column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(look.pixels(8))
-    found = picture.beside.others[:OTHERS_SHOWN]
-    if found:
-        column.addWidget(look.label(words.tr("Meanwhile you can (A):"), PLAIN, bold=True))
-        for other in found:
-            name = words.capital(reasons.key_name(other.key))
-            column.addWidget(look.label(name, LARGE))
-            told = other_words(other, picture.zone, now)
-            column.addWidget(look.label(told, SMALL, colour="soft"))
-    else:
-        told = words.tr("Nothing else is ready until then; O notes what you do nevertheless.")
-        column.addWidget(look.label(told, PLAIN))
-    at = words.clock(job.row.start, picture.zone)
-    then = words.tr("At {time}: {job}").format(time=at, job=one_line(job))
-    column.addSpacing(look.pixels(12))
-    column.addWidget(look.label(then, PLAIN, bold=True, colour="drying_word"))
-    row = job.row
-    if isinstance(row, WorkRow):
-        why = reasons.reason_sentence(row.reason, picture.zone, now)
-        column.addWidget(look.label(why, SMALL, colour="soft"))
-    elif row.kind is not BenchKind.CLEAN:
-        why = words.tr("Not before {time}, or it would stand too long.").format(time=at)
-        column.addWidget(look.label(why, SMALL, colour="soft"))
-    column.addStretch(1)
-    return holder
-
-
 def _work(
     column: QVBoxLayout, picture: PlanSnapshot, job: Job, row: WorkRow, look: Look, now: int
 ) -> None:
@@ -151,7 +121,8 @@ def _work(
     column.addWidget(look.label(_with(picture, row, begun), PLAIN, colour="soft"))
     for coat in row.coats:
         _coat(column, picture, row, coat, look)
-    if row.start - now >= WHY_SHOWN and not row.logged and row.reason.cause not in AT_THE_TABLE:
+    waits = row.start - now >= WHY_SHOWN and not row.logged and begun is None
+    if waits and row.reason.cause not in AT_THE_TABLE:
         why = reasons.reason_sentence(row.reason, picture.zone, now)
         at = words.tr("from {time}: {why}").format(
             time=words.clock(row.start, picture.zone), why=why
@@ -284,11 +255,12 @@ def _set_up(
     for told in recipe_lines(mixed, stirred=bool(row.portions)):
         column.addWidget(look.label(told, PLAIN))
     if keys:
-        names = [reasons.short_name(key) for key in keys[:OTHERS_SHOWN]]
-        if len(keys) > OTHERS_SHOWN:
-            names.append(words.tr("{n} more").format(n=len(keys) - OTHERS_SHOWN))
-        told = words.tr("For {work}").format(work="; ".join(names))
-        column.addWidget(look.label(told, SMALL))
+        column.addWidget(look.label(words.tr("For"), SMALL, colour="soft"))
+        for key in keys[:SERVED_SHOWN]:
+            column.addWidget(look.label(words.capital(reasons.short_name(key)), SMALL + 3))
+        if len(keys) > SERVED_SHOWN:
+            more = words.tr("and {n} more").format(n=len(keys) - SERVED_SHOWN)
+            column.addWidget(look.label(more, SMALL + 3))
     first = one_first(picture.book, keys, now, cure=picture.cure)
     if first is not None:
         told = one_first_words(first, picture.zone, now)

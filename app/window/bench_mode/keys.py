@@ -100,12 +100,21 @@ def deed_word(deed: Deed) -> str:
 
 
 MAIN = (Deed.DONE, Deed.PLACE, Deed.BEGIN, Deed.TACKY, Deed.NOT_NOW, Deed.BACK, Deed.OTHER)
+WAITING = (
+    Deed.DONE,
+    Deed.INSTEAD,
+    Deed.OTHER,
+    Deed.LOOK,
+    Deed.BACK,
+)  # while the next job has to wait
+NOT_WHILE_WAITING = (Deed.DONE, Deed.PLACE)  # its places are not on screen
 MAIN_SHOWN = 4  # and Esc; the rest stands behind the question mark
 
 
-def main_deeds(deeds: list[Deed]) -> list[Deed]:
+def main_deeds(deeds: list[Deed], *, waiting: bool = False) -> list[Deed]:
     """Return the few whose keys are shown unasked; there are others."""
-    found = [deed for deed in MAIN if deed in deeds][:MAIN_SHOWN]
+    few = WAITING if waiting else MAIN
+    found = [deed for deed in few if deed in deeds][:MAIN_SHOWN]
     return [*found, Deed.LEAVE]
 
 

@@ -4,21 +4,29 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSettings, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from app.window import help_pages, words
+from app.window.bench_mode.change_words import change_words
 from app.window.bench_mode.choice_prompt import Asked, asked_face
 from app.window.bench_mode.closing_words import nothing_left
 from app.window.bench_mode.evening import Evening
-from app.window.bench_mode.job_panel import Look, face, heading, one_line, waiting_face
+from app.window.bench_mode.head import head
+from app.window.bench_mode.job_panel import Look, face, heading, one_line
 from app.window.bench_mode.jobs import KEYS_FOR_PLACES, Job
-from app.window.bench_mode.keys import BY_KEY, Deed, caps, key_lines, main_deeds, of_deeds
-from app.window.bench_mode.large_text import CLOCK, HEADING, LARGE, PLAIN, SMALL, scale_of
-from app.window.bench_mode.strip import StretchStrip
+from app.window.bench_mode.keys import (
+    BY_KEY,
+    NOT_WHILE_WAITING,
+    Deed,
+    caps,
+    key_lines,
+    main_deeds,
+    of_deeds,
+)
+from app.window.bench_mode.large_text import LARGE, PLAIN, SMALL, scale_of
 from app.window.bench_mode.text_fitting import height_of, scrolling
-from app.window.moved_words import moved_lines
+from app.window.bench_mode.waiting_panel import waiting_face
 from app.window.palette import LIGHT, Colours
-from app.window.plan_changes_panel import cause_words
 from app.window.plan_snapshot import PlanChange, SnapshotPart
 from app.window.run_sheet_notes_words import look_line
 from app.window.session import Session
@@ -112,8 +120,9 @@ class BenchMode(QWidget):
             self._build()
 
     def ask(self, asked: Asked) -> None:
-        """Show a question in place of the job."""
+        """Show a question in place of the job; what was told before belongs to that."""
         self.asked = asked
+        self.said = ""
         self._build()
 
     def say(self, told: str) -> None:
@@ -130,7 +139,7 @@ class BenchMode(QWidget):
     def _pictured(self, change: PlanChange) -> None:
         """Tell what moved; the jobs follow when the new run sheet has been read."""
         if self.isVisible() and change.cause and change.old is not None:
-            self.said = _told(change)
+            self.said = change_words(change)
 
     def _prepared(self) -> None:
         picture = self._session.picture
@@ -161,6 +170,13 @@ class BenchMode(QWidget):
     def _do(self, deed: Deed, key: Qt.Key) -> None:
         if deed is Deed.LEAVE:
             self.leave()
+        elif deed in NOT_WHILE_WAITING and self._hidden_work() is not None:
+            picture, job = self.evening.picture, self._hidden_work()
+            assert picture is not None
+            assert job is not None
+            at = words.clock(job.row.start, picture.zone)
+            told = self.tr("{job} is due at {time}; S begins it now.")
+            self.say(told.format(job=one_line(job), time=at))
         elif deed is Deed.PLACE:
             self._tick(key.value - Qt.Key.Key_0.value)
         elif deed is Deed.LOOK:
@@ -184,7 +200,7 @@ class BenchMode(QWidget):
             self.evening.tick(job.places[at])
 
     def _answer(self, asked: Asked, key: Qt.Key) -> None:
-        if key is Qt.Key.Key_Escape:
+        if key in (Qt.Key.Key_Escape, Qt.Key.Key_Backspace):
             self.show_job()
         elif key is Qt.Key.Key_Space and asked.space is not None:
             self._leave_question(asked)
@@ -240,9 +256,10 @@ class BenchMode(QWidget):
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, look.pixels(12))
         column.setSpacing(look.pixels(8))
-        head, foot = self._head(look), self._foot(look)
-        used = sum(height_of(each, self.width()) for each in (head, foot))
-        column.addWidget(head)
+        head_line = head(look, self.evening.picture, self._session.now, self._title())
+        foot = self._foot(look)
+        used = sum(height_of(each, self.width()) for each in (head_line, foot))
+        column.addWidget(head_line)
         room = self.height() - used - look.pixels(12) - 2 * column.spacing()
         column.addWidget(scrolling(self._fitting(look, room)), 1)
         column.addWidget(foot)
@@ -270,27 +287,6 @@ class BenchMode(QWidget):
                 break
         return middle
 
-    def _head(self, look: Look) -> QWidget:
-        head = QWidget()
-        column = QVBoxLayout(head)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(look.pixels(8))
-        picture, now = self.evening.picture, self._session.now
-        if picture is None:
-            return head
-        sheet, zone = picture.sheet, picture.zone
-        column.addWidget(StretchStrip(look.colours, look.scale, sheet, now))
-        line = QHBoxLayout()
-        line.setContentsMargins(look.pixels(28), 0, look.pixels(28), 0)
-        line.setSpacing(look.pixels(24))
-        line.addWidget(look.label(self._title(), HEADING, bold=True), 1)
-        clock = look.label(words.clock(now, zone), CLOCK, bold=True)
-        clock.setMinimumWidth(look.pixels(190))
-        line.addWidget(clock, 0, Qt.AlignmentFlag.AlignRight)
-        line.addLayout(self._left(look))
-        column.addLayout(line)
-        return head
-
     def _title(self) -> str:
         if self.asked is not None:
             return self.asked.title
@@ -307,26 +303,9 @@ class BenchMode(QWidget):
         wait = job.row.start - now
         return wait if wait >= WAIT_HEADED and picture.sheet.interval.start <= now else 0
 
-    def _left(self, look: Look) -> QVBoxLayout:
-        """Return the minutes left, and below them the end of the stretch."""
-        picture, now = self.evening.picture, self._session.now
-        assert picture is not None
-        whole, zone = picture.sheet.interval, picture.zone
-        if whole.start > now:
-            first = self.tr("no bench time")
-            second = self.tr("next {time}").format(time=words.when(whole.start, zone, now))
-        else:
-            first = self.tr("{length} left").format(length=words.span(max(0, whole.end - now)))
-            second = self.tr("until {time}").format(time=words.clock(whole.end, zone))
-        column = QVBoxLayout()
-        column.setSpacing(0)
-        column.addStretch(1)
-        for told, size, colour in ((first, PLAIN, "ink"), (second, SMALL, "soft")):
-            label = look.label(told, size, colour=colour)
-            label.setMinimumWidth(look.pixels(276))
-            column.addWidget(label)
-        column.addStretch(1)
-        return column
+    def _hidden_work(self) -> Job | None:
+        """Return the work that has to wait and is not on screen, None for none."""
+        return self.job if self._waits() and self.job is not None and self.job.work else None
 
     def _middle(self, look: Look) -> QWidget:
         holder = QWidget()
@@ -400,10 +379,16 @@ class BenchMode(QWidget):
     def _caps(self) -> list[tuple[str, str]]:
         asked = self.asked
         if asked is None:
-            deeds = self.evening.deeds()
+            hidden = self._hidden_work() is not None
+            deeds = [
+                deed for deed in self.evening.deeds() if not (hidden and deed in NOT_WHILE_WAITING)
+            ]
             if self._all_keys:
                 return [*of_deeds(deeds), ("?", self.tr("fewer keys"))]
-            return [*of_deeds(main_deeds(deeds)), ("?", self.tr("all keys"))]
+            return [
+                *of_deeds(main_deeds(deeds, waiting=bool(self._waits()))),
+                ("?", self.tr("all keys")),
+            ]
         shown = []
         if asked.lines:
             last = min(9, len(asked.lines))
@@ -413,11 +398,3 @@ class BenchMode(QWidget):
         if asked.space is not None:
             shown.append((self.tr("Space"), asked.space_word))
         return [*shown, (self.tr("Esc"), self.tr("back"))]
-
-
-def _told(change: PlanChange) -> str:
-    """Return cause and consequence of a change in a few lines."""
-    told = words.tr("{cause}.").format(cause=cause_words(change.cause))
-    calendar = change.new.calendar
-    moved = any(move.to_other_stretch(calendar) for move in change.moves)
-    return " ".join([told, *moved_lines(change)]) if moved else told

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QObject
@@ -12,14 +11,17 @@ from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
 from app.window.pages import lately
 from app.window.session import Session
+from planner.values.keys import ModelKey
 
 
 class ModelActs(QObject):
     """Opens the dialogs on the open book; what they are made of is imported with the first."""
 
-    def __init__(self, session: Session, window: QWidget) -> None:
+    def __init__(
+        self, session: Session, window: QWidget, chosen: Callable[[], tuple[ModelKey, ...]]
+    ) -> None:
         super().__init__(window)
-        self._session, self._window = session, window
+        self._session, self._window, self._chosen = session, window, chosen
         tr = self.tr
         self.more = self._act(
             tr("&More vehicles…"), "Ctrl+Shift+N", "model_acts.vehicles_dialog:VehiclesDialog"
@@ -30,7 +32,10 @@ class ModelActs(QObject):
             "model_acts.another_dialog:AnotherDialog",
         )
         self.order = self._act(
-            tr("Change the &order…"), "Ctrl+Shift+R", "model_acts.order_dialog:OrderDialog"
+            tr("Change the &order…"),
+            "Ctrl+Shift+R",
+            "model_acts.order_dialog:OrderDialog",
+            of_chosen=True,
         )
         self.reached = self._act(
             tr("How &far they are…"), "Ctrl+Shift+F", "model_acts.reached_dialog:ReachedDialog"
@@ -55,17 +60,18 @@ class ModelActs(QObject):
         """Put the actions into a menu."""
         menu.addActions(list(self.actions))
 
-    def _act(self, name: str, keys: str, where: str) -> QAction:
+    def _act(self, name: str, keys: str, where: str, *, of_chosen: bool = False) -> QAction:
         action = QAction(name, self)
         action.setShortcut(QKeySequence(keys))
         make = lately(where)
-        action.triggered.connect(partial(self._open, make))
+        action.triggered.connect(lambda _on=False: self._open(make, of_chosen=of_chosen))
         return action
 
-    def _open(self, make: Callable[..., Any], _on: bool = False) -> None:
+    def _open(self, make: Callable[..., Any], *, of_chosen: bool) -> None:
         if self._session.book is None or self._session.path is None:
             return
-        self.shown = make(self._session, self._window)
+        more = (self._chosen(),) if of_chosen else ()
+        self.shown = make(self._session, self._window, *more)
         self.shown.destroyed.connect(self._gone)
         if self.shown.isModal():
             self.shown.open()

@@ -86,8 +86,8 @@ class AnotherDialog(FormDialog):
         if photos:
             told += " " + words.count(
                 photos,
-                self.tr("{n} photo of it is in the logbook."),
-                self.tr("{n} photos of it are in the logbook."),
+                self.tr("{n} photo stays with it in the logbook."),
+                self.tr("{n} photos stay with it in the logbook."),
             )
         self.told.setText(told)
         self._tell()

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from PySide6.QtCore import Qt
+
 from app.window.sequences.check_list import Checks
 from planner.values.book import Book
 from planner.values.keys import ModelKey
@@ -11,8 +13,8 @@ from planner.values.keys import ModelKey
 LINES = 7
 
 
-def model_checks(book: Book | None, chosen: Iterable[ModelKey] | None = None) -> Checks:
-    """Return the models of active projects with boxes; all are ticked if none are named."""
+def model_checks(book: Book | None, chosen: Iterable[ModelKey] = ()) -> Checks:
+    """Return the models of active projects with boxes, some of them ticked."""
     projects = [project for project in book.projects if project.active] if book else []
     entries = [
         (
@@ -22,10 +24,15 @@ def model_checks(book: Book | None, chosen: Iterable[ModelKey] | None = None) ->
         for project in projects
         for model in project.models
     ]
-    ticked = [key for _, key in entries] if chosen is None else list(chosen)
-    return Checks(entries, ticked, LINES)
+    return Checks(entries, list(chosen), LINES)
 
 
 def chosen_keys(models: Checks) -> tuple[ModelKey, ...]:
     """Return the models that are ticked."""
     return tuple(key for key in models.chosen() if isinstance(key, ModelKey))
+
+
+def every_key(models: Checks) -> tuple[ModelKey, ...]:
+    """Return all models of a list, ticked or not."""
+    values = (models.item(row).data(Qt.ItemDataRole.UserRole) for row in range(models.count()))
+    return tuple(key for key in values if isinstance(key, ModelKey))

@@ -12,7 +12,7 @@ from app.window import words
 from app.window.chosen_rows import mark_chosen_rows
 from app.window.forms.form import FormDialog, keep
 from app.window.model_acts.effect_label import EffectLabel
-from app.window.model_acts.model_list import chosen_keys, model_checks
+from app.window.model_acts.model_list import chosen_keys, every_key, model_checks
 from app.window.session import Session
 from planner.values.keys import ModelKey
 from planner.values.refusal import Refused
@@ -38,11 +38,13 @@ class ChangeList(QListWidget):
 
 
 class OrderDialog(FormDialog):
-    """A list of changes, the models that they go to, and what comes of them."""
+    """A list of changes, the models that they go to, and what comes of them.
 
-    def __init__(
-        self, session: Session, parent: QWidget, chosen: Iterable[ModelKey] | None = None
-    ) -> None:
+    Ticked are the models that were chosen before.  Where none was, none is, and the
+    button says that the change would go to all of them.
+    """
+
+    def __init__(self, session: Session, parent: QWidget, chosen: Iterable[ModelKey] = ()) -> None:
         super().__init__(words.tr("Change the order"), parent, self._try)
         self._session = session
         self.changes = ChangeList()
@@ -54,9 +56,8 @@ class OrderDialog(FormDialog):
         column = self.layout()
         assert isinstance(column, QVBoxLayout)
         column.insertWidget(1, self.effect)
-        apply = self.buttons.button(QDialogButtonBox.StandardButton.Save)
-        apply.setText(self.tr("&Apply"))
-        apply.setDefault(True)
+        self.apply = self.buttons.button(QDialogButtonBox.StandardButton.Save)
+        self.apply.setDefault(True)
         self._fill()
         self.models.ticked.connect(self._fill)
         self.changes.currentRowChanged.connect(lambda _row: self._tell())
@@ -76,7 +77,8 @@ class OrderDialog(FormDialog):
         """List what the ticked models can be given; the keys stay where they are."""
         book = self._session.book
         before = self.chosen()
-        keys = chosen_keys(self.models)
+        ticked = chosen_keys(self.models)
+        keys = ticked or every_key(self.models)
         found = possible(book, keys) if book is not None and keys else ()
         self.changes.clear()
         for one in found:
@@ -87,6 +89,8 @@ class OrderDialog(FormDialog):
                 self.changes.setCurrentItem(item)
         if self.changes.count() and self.changes.currentRow() < 0:
             self.changes.setCurrentRow(0)
+        form = self.tr("&Apply to {n}") if ticked else self.tr("&Apply to all {n}")
+        self.apply.setText(form.format(n=len(keys)))
         line = self.changes.fontMetrics().height() + 6
         self.changes.setMinimumHeight(line * 9)
 

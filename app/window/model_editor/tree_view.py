@@ -29,6 +29,7 @@ from app.window.model_editor.tree_model import FACE, BuildModel
 from app.window.model_faces import paint_ribbon
 from app.window.palette import LIGHT, Colours
 from app.window.target_size import TARGET
+from planner.values.keys import ModelKey
 
 WIDTHS = (214, 176, 92, 140)
 FACE_WIDE, STAGE_WIDE, RIBBON_TALL = 32, 12, 7  # a model's picture, a stage of its ribbon [pixels]
@@ -169,6 +170,10 @@ class BuildTree(QTreeView):
         rows = self.selectionModel().selectedRows()
         found = [key for index in rows if (key := self._model.key_at(index)) is not None]
         return sorted(found, key=self._place)
+
+    def models(self) -> tuple[ModelKey, ...]:
+        """Return the models to which the chosen lines belong, each once."""
+        return tuple(dict.fromkeys(key.home for key in self.chosen_keys() if key.model))
 
     def steps(self) -> list[Key]:
         """Return the steps among the chosen lines."""

@@ -33,9 +33,12 @@ class StripCanvas(QAbstractScrollArea):
     -------
     chosen(PassKey | None)
         Another piece of work was chosen.
+    picked()
+        One was chosen by a hand on it: by pointer or arrow key.
     """
 
     chosen = Signal(object)
+    picked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -195,6 +198,8 @@ class StripCanvas(QAbstractScrollArea):
         if key != self._chosen:
             self._chosen = key
             self.chosen.emit(key)
+        if box is not None:
+            self.picked.emit()
         self.viewport().update()
 
     def _piece(self, box: Box) -> Piece:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Callable
+from datetime import date
 from functools import lru_cache
 from zoneinfo import ZoneInfo
 
@@ -77,6 +79,7 @@ def _grounds(painter: QPainter, scene: OverviewScene) -> None:
 def _heads(painter: QPainter, scene: OverviewScene) -> None:
     """Paint dates with their hours, and how many hours lie between."""
     text, colours = QFontMetricsF(scene.font).height(), scene.colours
+    day = _day_form(scene)
     for span in scene.at.scale.spans:
         left, wide = scene.edges.left + span.left, span.width
         if span.column is None:
@@ -91,13 +94,24 @@ def _heads(painter: QPainter, scene: OverviewScene) -> None:
             start=words.clock(span.start, scene.zone), end=words.clock(span.end, scene.zone)
         )
         for font, ink, y, told in (
-            (scene.bold, "ink", 0.15, words.day(column.on)),
+            (scene.bold, "ink", 0.15, day(column.on)),
             (scene.small, "soft", 1.3, hours),
         ):
             painter.setFont(font)
             painter.setPen(colours.colour(ink))
             shown = QFontMetricsF(font).elidedText(told, CUT, wide - 4)
             painter.drawText(QRectF(left + 4, text * y, wide - 4, text), LEFT, shown)
+
+
+def _day_form(scene: OverviewScene) -> Callable[[date], str]:
+    """Return how dates are said here: alike, and shorter where one would be cut."""
+    metrics, columns = QFontMetricsF(scene.bold), scene.at.strip.columns
+    fits = all(
+        metrics.horizontalAdvance(words.day(columns[span.column].on)) <= span.width - 4
+        for span in scene.at.scale.spans
+        if span.column is not None
+    )
+    return words.day if fits else words.narrow_day
 
 
 def _cups(painter: QPainter, scene: OverviewScene) -> None:

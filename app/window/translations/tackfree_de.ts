@@ -376,6 +376,14 @@
    <source>finish a step of a model first</source>
    <translation>erst einen Schritt eines Modells fertigstellen</translation>
   </message>
+  <message>
+   <source>{n} photo stays with it in the logbook.</source>
+   <translation>{n} Foto bleibt im Logbuch bei diesem Modell.</translation>
+  </message>
+  <message>
+   <source>{n} photos stay with it in the logbook.</source>
+   <translation>{n} Fotos bleiben im Logbuch bei diesem Modell.</translation>
+  </message>
  </context>
  <context>
   <name>Archives</name>
@@ -500,6 +508,10 @@
   <message>
    <source>back</source>
    <translation>zurück</translation>
+  </message>
+  <message>
+   <source>{job} is due at {time}; S begins it now.</source>
+   <translation>{job} ist um {time} dran; S beginnt es jetzt.</translation>
   </message>
  </context>
  <context>
@@ -826,6 +838,10 @@
   <message>
    <source>More</source>
    <translation>Mehr</translation>
+  </message>
+  <message>
+   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
+   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
   </message>
  </context>
  <context>
@@ -1601,6 +1617,10 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>Models</source>
+   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -3887,6 +3907,10 @@ in {length}</translation>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
   </message>
+  <message>
+   <source>Save what can still be read of it…</source>
+   <translation>Speichern, was davon noch lesbar ist …</translation>
+  </message>
  </context>
  <context>
   <name>NoteDialog</name>
@@ -3969,6 +3993,14 @@ in {length}</translation>
   <message>
    <source>choose at least one model</source>
    <translation>mindestens ein Modell wählen</translation>
+  </message>
+  <message>
+   <source>&amp;Apply to {n}</source>
+   <translation>Auf {n} an&amp;wenden</translation>
+  </message>
+  <message>
+   <source>&amp;Apply to all {n}</source>
+   <translation>Auf alle {n} an&amp;wenden</translation>
   </message>
  </context>
  <context>
@@ -4276,6 +4308,13 @@ in {length}</translation>
   <message>
    <source>&amp;Take back</source>
    <translation>&amp;Zurücknehmen</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlanList</name>
+  <message>
+   <source>The timeline as a list</source>
+   <translation>Der Zeitstrahl als Liste</translation>
   </message>
  </context>
  <context>
@@ -14503,6 +14542,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
+  <message>
+   <source>{model}: {work}</source>
+   <translation>{model}: {work}</translation>
+  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -18335,6 +18378,38 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>no bench time</source>
+   <translation>keine Bastelzeit</translation>
+  </message>
+  <message>
+   <source>next {time}</source>
+   <translation>die nächste {time}</translation>
+  </message>
+  <message>
+   <source>For</source>
+   <translation>Für</translation>
+  </message>
+  <message>
+   <source>{project}: {line}</source>
+   <translation>{project}: {line}</translation>
+  </message>
+  <message>
+   <source>{stretches}, {minutes} min of loading and cleaning</source>
+   <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
+  </message>
+  <message>
+   <source>{n} session</source>
+   <translation>{n} Sitzung</translation>
+  </message>
+  <message>
+   <source>{n} sessions</source>
+   <translation>{n} Sitzungen</translation>
+  </message>
+  <message>
+   <source>d MMM</source>
+   <translation>ddd d.M.</translation>
   </message>
  </context>
 </TS>

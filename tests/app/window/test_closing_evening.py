@@ -34,7 +34,7 @@ def test_an_evening_is_closed_by_keys(
     here.now = at("2031-03-06 19:50")
     here.window.session.replan()
     here.settle()
-    here.window.commands.close_evening.trigger()
+    here.command(Key.Key_C)
     dialog = asked(qapp)
     photo = tmp_path / "cart.png"
     photo.write_bytes(png())
@@ -99,7 +99,7 @@ def test_the_bench_closes_it_by_f_and_asks_how_the_films_feel(
 def test_going_on_closes_nothing(qtbot, qapp: QApplication, make_window: MakeWindow) -> None:
     here = Tonight(qtbot, qapp, make_window(small_book(), NOW), NOW)
     before = here.window.session.book
-    here.window.commands.close_evening.trigger()
+    here.command(Key.Key_C)
     dialog = asked(qapp)
     qtbot.keyClick(dialog, Key.Key_Escape)
     here.settle()

@@ -30,7 +30,7 @@ def test_a_line_is_told_back_as_it_is_typed_and_noted_by_enter(
     qtbot, qapp: QApplication, make_window: MakeWindow
 ) -> None:
     here = Tonight(qtbot, qapp, make_window(small_book(), NOW), NOW)
-    here.window.commands.other.trigger()
+    here.command(Key.Key_D)
     dialog = asked(qapp)
     note = dialog.buttons.button(QDialogButtonBox.StandardButton.Ok)
     assert not note.isEnabled()

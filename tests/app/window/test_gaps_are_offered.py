@@ -30,7 +30,7 @@ def test_tonight_says_what_gaps_are_good_for_and_work_is_taken_into_one_by_keys(
         (gap, one) for gap in picture.gaps for one in gap.offers if one.use is GapUse.BRUSH
     )
     assert picture.placed[offer.key].start >= gap.end
-    here.window.commands.gaps.trigger()
+    here.command(Key.Key_G)
     dialog = qapp.activeModalWidget()
     assert isinstance(dialog, GapsDialog)
     for _ in range(dialog.list.count()):
@@ -48,7 +48,7 @@ def test_tonight_says_what_gaps_are_good_for_and_work_is_taken_into_one_by_keys(
 def test_where_nothing_fits_it_says_so(qtbot, qapp: QApplication, make_window: MakeWindow) -> None:
     here = Tonight(qtbot, qapp, make_window(small_book(), NOW), NOW)
     here.window.session.picture.__dict__["gaps"] = ()
-    here.window.commands.gaps.trigger()
+    here.command(Key.Key_G)
     dialog = qapp.activeModalWidget()
     assert isinstance(dialog, GapsDialog)
     assert not dialog.taken.isEnabled()

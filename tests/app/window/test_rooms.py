@@ -166,6 +166,35 @@ def test_in_a_narrow_window_the_inspector_lies_over_the_page(make_window: MakeWi
     assert page.width() < window.frame.desk.width()
 
 
+def test_the_inspector_of_the_plan_comes_when_something_is_chosen_and_goes_by_escape(
+    qtbot, make_window: MakeWindow
+) -> None:
+    window = make_window(small_book(), NOW)
+    window.show_page("timeline")
+    plan, inspector = window.timeline, window.frame.inspector
+    plan._call.setInterval(0)
+    assert inspector.isHidden()  # the first piece is chosen by itself, and by nobody else
+    qtbot.keyClick(plan.overview, Qt.Key.Key_Right)
+    qtbot.waitUntil(inspector.isVisible)
+    assert plan.details.isVisible()
+    assert plan.overview.hasFocus()
+    qtbot.keyClick(plan.overview, Qt.Key.Key_Escape)
+    assert inspector.isHidden()
+    spot = plan.overview.scene().rect(plan.overview._at.boxes[-1]).center().toPoint()
+    qtbot.mouseClick(plan.overview, Qt.MouseButton.LeftButton, pos=spot)
+    qtbot.waitUntil(inspector.isVisible)
+    window.commands.inspector.trigger()  # by hand: from now on it stays away
+    qtbot.keyClick(plan.overview, Qt.Key.Key_Left)
+    qtbot.wait(1)
+    assert inspector.isHidden()
+    for keys, name in ((Qt.Key.Key_2, "what if"), (Qt.Key.Key_3, "wishes")):
+        qtbot.keyClick(window, keys, CTRL | Qt.KeyboardModifier.ShiftModifier)
+        assert window.view(name).isVisible()
+    qtbot.keyClick(window.view("wishes"), Qt.Key.Key_Escape)
+    assert inspector.isHidden()
+    assert QApplication.focusWidget() is plan.overview
+
+
 def test_enter_on_the_timeline_opens_the_inspector_and_gives_it_the_keys(
     qtbot, make_window: MakeWindow
 ) -> None:
