@@ -288,7 +288,8 @@ class Desk(QWidget):
             return
         opened = self.opened
         if self.narrow:
-            (self._laid_over.discard if opened else self._laid_over.add)(self._room)
+            for shown in (self._laid_over, self._called):  # in a wider window it stays
+                (shown.discard if opened else shown.add)(self._room)
         else:
             self._settings.setValue(self._key, opened)
         if opened:
