@@ -173,7 +173,7 @@ class TonightView(QWidget):
         self._sheet.show_lines(self._lines(picture))
         self._lay_out()
         self._give_back(focused)
-        if first and self._sheet_area.hasFocus():
+        if first and self.window().focusWidget() is self._sheet_area:
             self.setFocus()
         if self.isVisible():
             self._aside_soon.start()
