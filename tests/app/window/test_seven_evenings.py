@@ -10,7 +10,7 @@ from bench_steps import AtTheBench
 from PySide6.QtCore import QSettings, Qt
 from small_book import NOW, ZONE, slow_primer, small_book, steps
 
-from app.service.build_record import WORK_HEAD, build_record
+from app.service.build_record import build_record
 from app.service.document import DocumentTable
 from app.window.main_window import MainWindow
 from app.window.session import Session
@@ -138,14 +138,13 @@ def restart(qtbot, here: Evenings, settings: QSettings) -> None:
 def recorded(book: Book, now: int, path: Path) -> list[tuple[str, int]]:
     """Return time and minutes of each piece of work that the build record tells."""
     record = build_record(book, now, photos.folder_of(path))
-    tables = [
-        block
+    told = [
+        dict(zip(block.head, row, strict=True))  # a column that is empty is left out
         for block in record.blocks
-        if isinstance(block, DocumentTable) and block.head == WORK_HEAD
+        if isinstance(block, DocumentTable) and {"time", "minutes"} <= set(block.head)
+        for row in block.rows
     ]
-    at, minutes = WORK_HEAD.index("time"), WORK_HEAD.index("minutes")
-    rows = [row for table in tables for row in table.rows]
-    return sorted((row[at], int(row[minutes].split()[0])) for row in rows)
+    return sorted((line["time"], int(line["minutes"].split()[0])) for line in told)
 
 
 def test_seven_evenings(qtbot, tmp_path) -> None:
