@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QAction, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from app.window import words
@@ -13,6 +13,7 @@ from app.window.palette import LIGHT, Colours
 from app.window.session import Session
 from planner.values.moment import moment_of
 
+AROUND, GAP = 16, 10  # pixels
 HIGH = 40
 MARK = 18  # pixels
 
@@ -100,8 +101,8 @@ class AirStrip(QFrame):
 
     def _lay_out(self) -> None:
         line = QHBoxLayout()
-        line.setContentsMargins(16, 4, 16, 4)
-        line.setSpacing(10)
+        line.setContentsMargins(AROUND, 4, AROUND, 4)
+        line.setSpacing(GAP)
         for widget in (self.place, self.air, self.mark, self.verdict, self.change):
             line.addWidget(widget)
         line.addStretch(1)
@@ -188,6 +189,7 @@ class AirStrip(QFrame):
         self.mark.show_fitness(verdict.fitness.value)
         self.verdict.say(spray_words(verdict), "" if good else self._colours.closing_word)
         self.show_time()
+        self._give_way()
 
     def show_time(self) -> None:
         """Let the clock show this minute."""
@@ -198,6 +200,25 @@ class AirStrip(QFrame):
             )
         )
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Let the name of the last edit give way before anything else."""
+        super().resizeEvent(event)
+        self._give_way()
+
+    def _give_way(self) -> None:
+        others = (
+            self.place,
+            self.air,
+            self.mark,
+            self.verdict,
+            self.change,
+            self.undo,
+            self.clock,
+        )
+        wide = [one.sizeHint().width() for one in others if one.isVisibleTo(self)]
+        left = self.width() - 2 * AROUND - sum(wide) - GAP * (len(wide) + 1)
+        self.undone.setMaximumWidth(max(self.undone.minimumSizeHint().width(), left))
+
     def _name_undo(self) -> None:
         name = self._undo.text().replace("&", "")
         self.undo.setEnabled(self._undo.isEnabled())
@@ -206,3 +227,4 @@ class AirStrip(QFrame):
         self.undone.say(name, self._colours.soft)
         self.undo.setToolTip(self.tr("{undo} (Ctrl+Z)").format(undo=name))
         self.undo.setAccessibleName(name)
+        self._give_way()

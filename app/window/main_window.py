@@ -228,7 +228,7 @@ class MainWindow(QMainWindow):
         self.turning.go_to(number)
 
     def show_room(self, number: int) -> None:
-        """Go to a room, to its first page; to its next one where it is shown."""
+        """Go to a room, to its first page."""
         self.turning.go_to_room(number)
 
     def turn_page(self, by: int) -> None:

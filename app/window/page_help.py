@@ -131,7 +131,7 @@ def general_keys() -> Keys:
     """Return the keys that work everywhere."""
     return [
         ("F1, Shift+F1", tr("what this page is for; every key")),
-        ("Ctrl+1 … Ctrl+5", tr("go to a room; once more, to its next page")),
+        ("Ctrl+1 … Ctrl+5", tr("go to a room")),
         ("Ctrl+Shift+1 … Ctrl+Shift+9", tr("straight to the page that View, Pages names with it")),
         (tr("Ctrl+Page Down, Ctrl+Page Up"), tr("the next page of the room, the one before")),
         (tr("Alt+Left"), tr("back to the page where one was before")),

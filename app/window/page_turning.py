@@ -86,7 +86,7 @@ class PageTurning:
         self.go_to([page.name for page in self._views.pages].index(name))
 
     def go_to_room(self, number: int) -> None:
-        """Go to a room's first page; where the room is on screen, to its next one."""
+        """Go to a room, to its first page."""
         self.go_to_name(self._frame.in_room(number))
 
     def turn(self, by: int) -> None:

@@ -83,15 +83,12 @@ class RoomFrame(QWidget):
         return self._last.get(room.name, room.pages[0]) if page in room.beside else page
 
     def in_room(self, number: int) -> str:
-        """Return the page to go to in a room: its first one, or the next if it is shown.
+        """Return the page to go to in a room: always its first one.
 
-        That a key always leads to the same place is worth more than that it leads
-        to where one was; one key leads back there.
+        That a key leads to the same place wherever one is, is worth more than that it
+        leads to where one was there; one key leads back.
         """
-        room = self._workspaces[number]
-        if room is not self.workspace:
-            return room.pages[0]
-        return self.next_to(self._last.get(room.name, room.pages[0]), 1)
+        return self._workspaces[number].pages[0]
 
     def next_to(self, page: str, by: int) -> str:
         """Return the page before or after one in its room, round and round."""

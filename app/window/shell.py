@@ -55,7 +55,7 @@ class Shell(Protocol):
         """Bring the page of this place among `pages` to the front."""
 
     def show_room(self, number: int) -> None:
-        """Go to a room, to its first page; to its next one where it is shown."""
+        """Go to a room, to its first page."""
 
     def turn_page(self, by: int) -> None:
         """Go to another page of the room on screen."""

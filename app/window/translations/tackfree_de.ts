@@ -18411,5 +18411,9 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>d MMM</source>
    <translation>ddd d.M.</translation>
   </message>
+  <message>
+   <source>go to a room</source>
+   <translation>in einen Raum gehen</translation>
+  </message>
  </context>
 </TS>
