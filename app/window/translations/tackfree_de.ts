@@ -365,24 +365,16 @@
    <translation>Seine wirklichen Schritte, Minuten und Mittel werden ein Ablauf; was wiederholt wurde, bleibt weg.</translation>
   </message>
   <message>
-   <source>{n} photo of it is in the logbook.</source>
-   <translation>{n} Foto davon steht im Logbuch.</translation>
-  </message>
-  <message>
-   <source>{n} photos of it are in the logbook.</source>
-   <translation>{n} Fotos davon stehen im Logbuch.</translation>
-  </message>
-  <message>
-   <source>finish a step of a model first</source>
-   <translation>erst einen Schritt eines Modells fertigstellen</translation>
-  </message>
-  <message>
    <source>{n} photo stays with it in the logbook.</source>
    <translation>{n} Foto bleibt im Logbuch bei diesem Modell.</translation>
   </message>
   <message>
    <source>{n} photos stay with it in the logbook.</source>
    <translation>{n} Fotos bleiben im Logbuch bei diesem Modell.</translation>
+  </message>
+  <message>
+   <source>finish a step of a model first</source>
+   <translation>erst einen Schritt eines Modells fertigstellen</translation>
   </message>
  </context>
  <context>
@@ -438,28 +430,16 @@
    <translation>Tackfree am Basteltisch</translation>
   </message>
   <message>
+   <source>{job} is due at {time}; S begins it now.</source>
+   <translation>{job} ist um {time} dran; S beginnt es jetzt.</translation>
+  </message>
+  <message>
    <source>Nothing is left to do</source>
    <translation>Es ist nichts mehr zu tun</translation>
   </message>
   <message>
    <source>Wait {length}</source>
    <translation>Warten: {length}</translation>
-  </message>
-  <message>
-   <source>no bench time</source>
-   <translation>keine Bastelzeit</translation>
-  </message>
-  <message>
-   <source>next {time}</source>
-   <translation>die nächste {time}</translation>
-  </message>
-  <message>
-   <source>{length} left</source>
-   <translation>noch {length}</translation>
-  </message>
-  <message>
-   <source>until {time}</source>
-   <translation>bis {time}</translation>
   </message>
   <message>
    <source>Then, {time}: {job}</source>
@@ -508,10 +488,6 @@
   <message>
    <source>back</source>
    <translation>zurück</translation>
-  </message>
-  <message>
-   <source>{job} is due at {time}; S begins it now.</source>
-   <translation>{job} ist um {time} dran; S beginnt es jetzt.</translation>
   </message>
  </context>
  <context>
@@ -838,10 +814,6 @@
   <message>
    <source>More</source>
    <translation>Mehr</translation>
-  </message>
-  <message>
-   <source>Nothing is on the table yet. Begin a project here, or answer three short questions in “Tonight” (Ctrl+1).</source>
-   <translation>Noch steht nichts auf dem Tisch. Beginnen Sie hier ein Projekt, oder beantworten Sie drei kurze Fragen unter „Heute Abend“ (Strg+1).</translation>
   </message>
  </context>
  <context>
@@ -1617,10 +1589,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>Models</source>
-   <translation>Modelle</translation>
   </message>
  </context>
  <context>
@@ -3907,10 +3875,6 @@ in {length}</translation>
    <source>No book is open</source>
    <translation>Kein Buch ist offen</translation>
   </message>
-  <message>
-   <source>Save what can still be read of it…</source>
-   <translation>Speichern, was davon noch lesbar ist …</translation>
-  </message>
  </context>
  <context>
   <name>NoteDialog</name>
@@ -3975,8 +3939,12 @@ in {length}</translation>
    <translation>&amp;Modelle</translation>
   </message>
   <message>
-   <source>&amp;Apply</source>
-   <translation>An&amp;wenden</translation>
+   <source>&amp;Apply to {n}</source>
+   <translation>Auf {n} an&amp;wenden</translation>
+  </message>
+  <message>
+   <source>&amp;Apply to all {n}</source>
+   <translation>Auf alle {n} an&amp;wenden</translation>
   </message>
   <message>
    <source>take out again: {change}</source>
@@ -3993,14 +3961,6 @@ in {length}</translation>
   <message>
    <source>choose at least one model</source>
    <translation>mindestens ein Modell wählen</translation>
-  </message>
-  <message>
-   <source>&amp;Apply to {n}</source>
-   <translation>Auf {n} an&amp;wenden</translation>
-  </message>
-  <message>
-   <source>&amp;Apply to all {n}</source>
-   <translation>Auf alle {n} an&amp;wenden</translation>
   </message>
  </context>
  <context>
@@ -5728,10 +5688,6 @@ in {length}</translation>
    <translation>Plan</translation>
   </message>
   <message>
-   <source>The timeline as a list</source>
-   <translation>Der Zeitstrahl als Liste</translation>
-  </message>
-  <message>
    <source>Smaller (−)</source>
    <translation>Kleiner (−)</translation>
   </message>
@@ -5786,30 +5742,6 @@ in {length}</translation>
   <message>
    <source>Done {day}</source>
    <translation>Fertig {day}</translation>
-  </message>
-  <message>
-   <source>{project}: {line}</source>
-   <translation>{project}: {line}</translation>
-  </message>
-  <message>
-   <source>{stretches}, {minutes} min of loading and cleaning</source>
-   <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
-  </message>
-  <message>
-   <source>{n} session</source>
-   <translation>{n} Sitzung</translation>
-  </message>
-  <message>
-   <source>{n} sessions</source>
-   <translation>{n} Sitzungen</translation>
-  </message>
-  <message>
-   <source>{n} piece of work has no place yet</source>
-   <translation>{n} Arbeit hat noch keinen Platz</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work have no place yet</source>
-   <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
  </context>
  <context>
@@ -14542,10 +14474,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <source>leaves no film; until the water is gone</source>
    <translation>hinterlässt keinen Film; bis das Wasser fort ist</translation>
   </message>
-  <message>
-   <source>{model}: {work}</source>
-   <translation>{model}: {work}</translation>
-  </message>
  </context>
  <context>
   <name>sequence</name>
@@ -15364,6 +15292,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>es steht markiert in Zeitstrahl, Logbuch und Baubericht</translation>
   </message>
   <message>
+   <source>{cause}.</source>
+   <translation>{cause}.</translation>
+  </message>
+  <message>
    <source>{work} closes {time}, before the next bench time</source>
    <translation>{work} schließt {time}, vor der nächsten Bastelzeit</translation>
   </message>
@@ -15406,6 +15338,22 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>take it back</source>
    <translation>zurücknehmen</translation>
+  </message>
+  <message>
+   <source>no bench time</source>
+   <translation>keine Bastelzeit</translation>
+  </message>
+  <message>
+   <source>next {time}</source>
+   <translation>die nächste {time}</translation>
+  </message>
+  <message>
+   <source>{length} left</source>
+   <translation>noch {length}</translation>
+  </message>
+  <message>
+   <source>until {time}</source>
+   <translation>bis {time}</translation>
   </message>
   <message>
    <source>As it should be</source>
@@ -15464,22 +15412,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{work} · {about}</translation>
   </message>
   <message>
-   <source>Meanwhile you can (A):</source>
-   <translation>Inzwischen geht (A):</translation>
-  </message>
-  <message>
-   <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
-   <translation>Bis dahin ist nichts anderes bereit; O notiert, was Sie trotzdem tun.</translation>
-  </message>
-  <message>
-   <source>At {time}: {job}</source>
-   <translation>Um {time}: {job}</translation>
-  </message>
-  <message>
-   <source>Not before {time}, or it would stand too long.</source>
-   <translation>Nicht vor {time}, sonst stünde es zu lange.</translation>
-  </message>
-  <message>
    <source>from {time}: {why}</source>
    <translation>ab {time}: {why}</translation>
   </message>
@@ -15532,16 +15464,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Von Hand</translation>
   </message>
   <message>
+   <source>Not before {time}, or it would stand too long.</source>
+   <translation>Nicht vor {time}, sonst stünde es zu lange.</translation>
+  </message>
+  <message>
    <source>before {work}</source>
    <translation>vor {work}</translation>
   </message>
   <message>
-   <source>{n} more</source>
-   <translation>{n} weitere</translation>
+   <source>For</source>
+   <translation>Für</translation>
   </message>
   <message>
-   <source>For {work}</source>
-   <translation>Für {work}</translation>
+   <source>and {n} more</source>
+   <translation>und {n} weitere</translation>
   </message>
   <message>
    <source>What else takes this colour?</source>
@@ -15554,10 +15490,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{when}: {work} ({parts})</source>
    <translation>{when}: {work} ({parts})</translation>
-  </message>
-  <message>
-   <source>and {n} more</source>
-   <translation>und {n} weitere</translation>
   </message>
   <message>
    <source>{done} of {count} places</source>
@@ -15912,8 +15844,20 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>Jetzt etwas anderes</translation>
   </message>
   <message>
-   <source>{cause}.</source>
-   <translation>{cause}.</translation>
+   <source>Meanwhile you can (A):</source>
+   <translation>Inzwischen geht (A):</translation>
+  </message>
+  <message>
+   <source>Meanwhile:</source>
+   <translation>Inzwischen:</translation>
+  </message>
+  <message>
+   <source>Nothing else is ready until then; O notes what you do nevertheless.</source>
+   <translation>Bis dahin ist nichts anderes bereit; O notiert, was Sie trotzdem tun.</translation>
+  </message>
+  <message>
+   <source>At {time}: {job}</source>
+   <translation>Um {time}: {job}</translation>
   </message>
   <message>
    <source>Bench time every week</source>
@@ -16038,10 +15982,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{what}: {film} is {state}.</source>
    <translation>{what}: {film} ist {state}.</translation>
-  </message>
-  <message>
-   <source>Meanwhile:</source>
-   <translation>Inzwischen:</translation>
   </message>
   <message>
    <source>and {n} more, see Drying now</source>
@@ -16186,10 +16126,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{film} will be {state} {time}, {length} from now.</source>
    <translation>{film} ist {time} {state}, in {length}.</translation>
-  </message>
-  <message>
-   <source>until {time}</source>
-   <translation>bis {time}</translation>
   </message>
   <message>
    <source>Note it all the same</source>
@@ -16956,6 +16892,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{day}: {works}, jetzt {after}.</translation>
   </message>
   <message>
+   <source>{n} more</source>
+   <translation>{n} weitere</translation>
+  </message>
+  <message>
    <source>{work} of {model}</source>
    <translation>{work} an {model}</translation>
   </message>
@@ -17196,8 +17136,8 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>wozu diese Seite da ist; alle Tasten</translation>
   </message>
   <message>
-   <source>go to a room; once more, to its next page</source>
-   <translation>zu einem Raum; noch einmal: zu dessen nächster Seite</translation>
+   <source>go to a room</source>
+   <translation>in einen Raum gehen</translation>
   </message>
   <message>
    <source>straight to the page that View, Pages names with it</source>
@@ -18164,6 +18104,30 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{film}: {state} {time}</translation>
   </message>
   <message>
+   <source>{project}: {line}</source>
+   <translation>{project}: {line}</translation>
+  </message>
+  <message>
+   <source>{stretches}, {minutes} min of loading and cleaning</source>
+   <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
+  </message>
+  <message>
+   <source>{n} session</source>
+   <translation>{n} Sitzung</translation>
+  </message>
+  <message>
+   <source>{n} sessions</source>
+   <translation>{n} Sitzungen</translation>
+  </message>
+  <message>
+   <source>{n} piece of work has no place yet</source>
+   <translation>{n} Arbeit hat noch keinen Platz</translation>
+  </message>
+  <message>
+   <source>{n} pieces of work have no place yet</source>
+   <translation>{n} Arbeiten haben noch keinen Platz</translation>
+  </message>
+  <message>
    <source>{coating}: {amount}</source>
    <translation>{coating}: {amount}</translation>
   </message>
@@ -18240,10 +18204,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>{first}. Fertig {day}, {length} Reserve.</translation>
   </message>
   <message>
-   <source>{length} left</source>
-   <translation>noch {length}</translation>
-  </message>
-  <message>
    <source>in {length}</source>
    <translation>in {length}</translation>
   </message>
@@ -18266,14 +18226,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>{n} done</source>
    <translation>{n} erledigt</translation>
-  </message>
-  <message>
-   <source>{n} piece of work has no place yet</source>
-   <translation>{n} Arbeit hat noch keinen Platz</translation>
-  </message>
-  <message>
-   <source>{n} pieces of work have no place yet</source>
-   <translation>{n} Arbeiten haben noch keinen Platz</translation>
   </message>
   <message>
    <source>{length} free: every drying place is taken</source>
@@ -18314,6 +18266,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>ddd d MMM</source>
    <translation>ddd d. MMM</translation>
+  </message>
+  <message>
+   <source>d MMM</source>
+   <translation>ddd d.M.</translation>
   </message>
   <message>
    <source>en</source>
@@ -18378,42 +18334,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>no bench time</source>
-   <translation>keine Bastelzeit</translation>
-  </message>
-  <message>
-   <source>next {time}</source>
-   <translation>die nächste {time}</translation>
-  </message>
-  <message>
-   <source>For</source>
-   <translation>Für</translation>
-  </message>
-  <message>
-   <source>{project}: {line}</source>
-   <translation>{project}: {line}</translation>
-  </message>
-  <message>
-   <source>{stretches}, {minutes} min of loading and cleaning</source>
-   <translation>{stretches}, {minutes} min Füllen und Reinigen</translation>
-  </message>
-  <message>
-   <source>{n} session</source>
-   <translation>{n} Sitzung</translation>
-  </message>
-  <message>
-   <source>{n} sessions</source>
-   <translation>{n} Sitzungen</translation>
-  </message>
-  <message>
-   <source>d MMM</source>
-   <translation>ddd d.M.</translation>
-  </message>
-  <message>
-   <source>go to a room</source>
-   <translation>in einen Raum gehen</translation>
   </message>
  </context>
 </TS>
