@@ -10,6 +10,7 @@ from PySide6.QtCore import (
     QEvent,
     QPoint,
     QPointF,
+    QRectF,
     QSize,
     Qt,
     QVariantAnimation,
@@ -32,6 +33,7 @@ from app.service.model_faces import Face
 from app.window import reasons
 from app.window.palette import LIGHT, Colours
 from app.window.strip_content import Strip, StripColumn
+from app.window.target_size import TARGET
 from app.window.timeline import arrow_keys, overview_paint
 from app.window.timeline.overview_layout import (
     LEAST_LANE,
@@ -269,7 +271,8 @@ class PlanOverview(QWidget):
             at = scene.rect(spot).center().toPoint() if spot else self.rect().center()
             self.asked.emit(self.mapToGlobal(at))
             return
-        box, column = self._box_under(QPointF(event.pos())), self.column_under(event.pos().x())
+        spot = QPointF(event.pos())
+        box, column = self._box_under(spot, beside=4.0), self.column_under(spot.x())
         if box is not None:
             self._press(box)
             self.asked.emit(event.globalPos())
@@ -293,7 +296,7 @@ class PlanOverview(QWidget):
 
     def tip_at(self, spot: QPointF) -> str:
         """Return the words for a point of the widget, "" for none."""
-        box = self._box_under(spot)
+        box = self._box_under(spot, beside=4.0)
         if box is not None:
             return "\n".join(
                 reasons.piece_lines(self._strip.pieces[box.piece], self._zone, self._now)
@@ -311,12 +314,21 @@ class PlanOverview(QWidget):
             return []
         return [box for box in self._at.boxes if self._strip.pieces[box.piece].key == key]
 
-    def _box_under(self, spot: QPointF) -> Box | None:
+    def _box_under(self, spot: QPointF, *, beside: float = TARGET) -> Box | None:
+        """Return the piece at a point, or the nearest whose mark is no larger than ``beside``."""
         scene = self.scene()
-        hits = [
-            box for box in self._at.boxes if scene.rect(box).adjusted(-2, -2, 2, 2).contains(spot)
-        ]
-        return min(hits, key=lambda box: abs(scene.rect(box).center().x() - spot.x()), default=None)
+        hits = [box for box in self._at.boxes if _as_target(scene.rect(box), beside).contains(spot)]
+        x = spot.x() - self.edges.left
+        return min(
+            hits,
+            key=lambda box: (
+                not scene.rect(box).contains(spot),
+                box.off(x),
+                abs(scene.rect(box).center().y() - spot.y()),
+                abs(scene.rect(box).center().x() - spot.x()),
+            ),
+            default=None,
+        )
 
     @property
     def sliding(self) -> bool:
@@ -337,3 +349,9 @@ class PlanOverview(QWidget):
         self.setMinimumSize(self.minimumSizeHint())
         self.updateGeometry()
         self.forget_painted()
+
+
+def _as_target(mark: QRectF, least: float) -> QRectF:
+    """Return what a click on a mark has to meet, so large at the least."""
+    wide, tall = max(4.0, least - mark.width()), max(4.0, least - mark.height())
+    return mark.adjusted(-wide / 2, -tall / 2, wide / 2, tall / 2)

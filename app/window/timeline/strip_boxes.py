@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from app.window.strip_content import Strip
+from app.window.target_size import TARGET
 from app.window.timeline.geometry import Scale, StripRow
 from planner.values.plan import PassKey
 
@@ -62,9 +63,14 @@ class Box:
     main: bool
 
     def holds(self, x: float, y: float, height: float) -> bool:
-        """Tell whether a point lies on it, with a little room around."""
-        near = abs(y - self.middle) <= height / 2 + 3
-        return near and self.left - 2 <= x <= self.right + 2
+        """Tell whether a point lies on it, or so near that a short piece is a target, too."""
+        beside = max(2.0, (TARGET - (self.right - self.left)) / 2)
+        near = abs(y - self.middle) <= max(height / 2 + 3, TARGET / 2)
+        return near and self.left - beside <= x <= self.right + beside
+
+    def off(self, x: float) -> float:
+        """Return how far a point is beside it, 0 over it or below it [px]."""
+        return max(0.0, self.left - x, x - self.right)
 
 
 @dataclass(frozen=True)

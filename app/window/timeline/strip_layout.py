@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from app.window.strip_content import Piece, Strip, Wedge
+from app.window.target_size import TARGET
 from app.window.timeline.geometry import Label, Scale, StripRow, room_for_labels, rows_of
 from app.window.timeline.spatial_index import SIDE, Index
 from app.window.timeline.strip_boxes import Box, Ghost, Sizes, StripBoxes, Text
@@ -29,10 +30,13 @@ class Arrangement(StripBoxes):
         return Index(self)
 
     def box_at(self, x: float, y: float) -> Box | None:
-        """Return the box under a point of the strip."""
-        near = (self.boxes[n] for n in self.index.at(int(x // SIDE), int(y // SIDE)).boxes)
-        hits = [box for box in near if box.holds(x, y, self.sizes.stroke)]
-        return min(hits, key=lambda box: box.right - box.left, default=None)
+        """Return the box under a point of the strip, or the nearest that is meant by it."""
+        across = {int((x + beside) // SIDE) for beside in (-TARGET / 2, 0, TARGET / 2)}
+        down = {int((y + beside) // SIDE) for beside in (-TARGET / 2, 0, TARGET / 2)}
+        near = {n for column in across for row in down for n in self.index.at(column, row).boxes}
+        hits = [self.boxes[n] for n in sorted(near)]
+        hits = [box for box in hits if box.holds(x, y, self.sizes.stroke)]
+        return min(hits, key=lambda box: (box.off(x), box.right - box.left), default=None)
 
 
 def arrange(

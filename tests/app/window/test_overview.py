@@ -146,3 +146,31 @@ def test_it_paints_in_both_looks(page, colours) -> None:
         for y in range(image.height())
     }
     assert swatches & seen
+
+
+def test_a_short_piece_is_hit_beside_its_mark(page) -> None:
+    # WCAG 2.2, 2.5.8 "Target size (minimum)": 24 pixels, so 12 from the middle of a mark.
+    overview = page.overview
+    scene, boxes = overview.scene(), overview.arrangement.boxes
+    short = min(boxes, key=lambda box: box.right - box.left)
+    mark = scene.rect(short)
+    assert mark.width() < 20
+    for across, down in ((0, 0), (11, 0), (-11, 0), (0, 11), (0, -11)):
+        spot = QPointF(mark.center().x() + across, mark.center().y() + down)
+        hit = overview._box_under(spot)
+        assert hit is not None
+        others = [box for box in boxes if box.piece != short.piece]
+        alone = not any(scene.rect(box).adjusted(-12, -12, 12, 12).contains(spot) for box in others)
+        assert hit.piece == short.piece or not alone
+
+
+def test_a_short_piece_of_the_strip_is_hit_beside_its_mark(page) -> None:
+    at = page.strip.arrangement
+    short = min(at.boxes, key=lambda box: box.right - box.left)
+    middle = (short.left + short.right) / 2
+    assert at.box_at(middle, short.middle) == short
+    for beside in (-11, 11):
+        near = at.box_at(middle + beside, short.middle)
+        assert near is not None
+        assert near.off(middle + beside) <= short.off(middle + beside)
+    assert at.box_at(middle, short.middle + 30) != short
