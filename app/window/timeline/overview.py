@@ -271,8 +271,8 @@ class PlanOverview(QWidget):
             at = scene.rect(spot).center().toPoint() if spot else self.rect().center()
             self.asked.emit(self.mapToGlobal(at))
             return
-        spot = QPointF(event.pos())
-        box, column = self._box_under(spot, beside=4.0), self.column_under(spot.x())
+        under = QPointF(event.pos())
+        box, column = self._box_under(under, beside=4.0), self.column_under(under.x())
         if box is not None:
             self._press(box)
             self.asked.emit(event.globalPos())
