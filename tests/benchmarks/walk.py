@@ -3,7 +3,8 @@
 Each walk is a process of its own: the program's own window, offscreen, on a demonstration;
 ``tests/walking.py`` says what is done in it.  A row tells of a seed: how the process ended,
 how many exceptions and messages came from within Qt, how much hung on a stranger in the
-binding's books, and what was held once the warm-up was over and at the end.  Run it as
+binding's books, and what was held once the warm-up was over and at the end.  Memory
+is told in the middle, too: growth and a late first look at a page can so be told apart.  Run it as
 ``python tests/benchmarks/walk.py [--seeds 1-10] [--acts 1000] [--warm 500] [--collect]``;
 ``--collect`` searches for garbage after each act.
 """
@@ -46,7 +47,9 @@ def row(seed: int, status: int, told: dict[str, Any], begin: int, seconds: float
     for name in HELD:
         a, b = first[name], last[name]
         if name == "memory":
-            line += f"{a / 1024:>8.0f} →{b / 1024:>4.0f} ({(b - a) / max(a, 1):+.1%})"
+            middle = told["rests"][(begin + len(told["rests"]) - 1) // 2][name]
+            line += f"{a / 1024:>6.0f} →{middle / 1024:>4.0f} →{b / 1024:>4.0f}"
+            line += f" ({(b - a) / max(a, 1):+.1%}, {(b - middle) / max(middle, 1):+.1%})"
         else:
             line += f"{a:>7} →{b:>5}"
     return line + f"{seconds:>7.0f} s"
@@ -61,7 +64,12 @@ def main() -> None:
     reading.add_argument("--collect", action="store_true")
     asked = reading.parse_args()
     first, _, last = asked.seeds.partition("-")
-    print(" seed  ends  raised  strange" + "".join(f"{name:>14}" for name in HELD), flush=True)
+    print(
+        " seed  ends  raised  strange"
+        + f"{HELD[0]:>33}"
+        + "".join(f"{name:>14}" for name in HELD[1:]),
+        flush=True,
+    )
     faults, met = 0, Counter[str]()
     for seed in range(int(first), int(last or first) + 1):
         begun = time.monotonic()
