@@ -52,8 +52,8 @@ p { margin: 2px 0; } .soft { color: var(--soft); } .next { color: var(--word); f
   border: 1px solid var(--frame); vertical-align: -6px; margin-right: 8px; }
 .work { color: var(--soft); margin-top: 10px; }
 .places { display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr));
-  column-gap: 12px; border-top: 1px solid var(--rule); }
-label { display: flex; align-items: center; gap: 12px; min-height: 44px;
+  column-gap: 8px; border-top: 1px solid var(--rule); }
+label { display: flex; align-items: center; gap: 8px; line-height: 1.25; min-height: 44px;
   border-bottom: 1px solid var(--rule); }
 input { width: 24px; height: 24px; flex: none; accent-color: var(--edge); }
 input:checked + span { color: var(--soft); text-decoration: line-through; }

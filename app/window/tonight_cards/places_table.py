@@ -43,7 +43,7 @@ ROW = 32  # pixels
 BOX = 24
 AROUND = 14  # beside a word of a heading
 LEAST = 44  # of a column
-NAMES_MOST = 300
+NAMES_MOST = 360
 FACE = QSize(44, 22)
 FACE_ROOM = FACE.width() + 8  # before the time of a row
 NARROWEST = 240
@@ -203,6 +203,7 @@ class PlacesTable(QTableView):
         across.setSectionsClickable(True)
         across.setHighlightSections(False)
         down.setHighlightSections(False)
+        down.setTextElideMode(Qt.TextElideMode.ElideMiddle)  # time and coat stay
         across.sectionClicked.connect(self._places.turn_column)
         across.setMinimumSectionSize(24)
         down.setMinimumSectionSize(ROW)
