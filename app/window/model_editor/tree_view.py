@@ -32,7 +32,7 @@ from app.window.target_size import TARGET
 from planner.values.keys import ModelKey
 
 WIDTHS = (214, 176, 92, 140)
-FACE_WIDE, STAGE_WIDE, RIBBON_TALL = 32, 12, 7  # a model's picture, a stage of its ribbon [pixels]
+FACE_WIDE, STAGE_WIDE, RIBBON_TALL = 48, 14, 9  # a model's picture, a stage of its ribbon [pixels]
 WITH, WAITS = 1, 3  # the columns whose words are often longer
 Flag = QItemSelectionModel.SelectionFlag
 MOST_NAME, LEAST_NAME = 460, 160  # the widest and the narrowest names [pixels]
@@ -73,7 +73,9 @@ class RoomyTreeLines(ChosenRows):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         """Return the usual size, and a little more height."""
-        return (super().sizeHint(option, index) + QSize(0, 6)).expandedTo(QSize(0, TARGET))
+        return (super().sizeHint(option, index) + QSize(0, 6)).expandedTo(
+            QSize(0, max(TARGET, FACE_WIDE // 2 + 4))
+        )
 
     def setEditorData(self, editor: QWidget, index: QModelIndex | QPersistentModelIndex) -> None:
         """Leave alone what is being typed, when a plan arrives meanwhile."""

@@ -182,6 +182,8 @@ class CardFrame(QFrame):
         inner = sum(tables) + BLOCKS_APART * (len(tables) - 1)
         line = (self.heading, self.amount, self.times, self.whole)
         head = STROKE + 20 + sum(each.sizeHint().width() + 10 for each in line)
+        if self.body.isHidden():  # folded
+            inner = 0
         return max(inner, head, LEAST) + 2 * PADDING + 2
 
     def open_keys(self) -> list[PassKey]:
