@@ -81,7 +81,7 @@ class DatesDialog(QDialog):
         column.addWidget(buttons)
         self._fill()
         self.resize(680, min(HIGH, 150 + 40 * len(self.lines)))
-        session.pictured.connect(lambda _change: self._tell_ends())
+        session.pictured.connect(self._tell_ends)  # by name: it ends with the dialog
         if self.lines:
             self.lines[0].target.setFocus()
 
