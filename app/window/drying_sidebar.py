@@ -87,6 +87,7 @@ def _line(name: str, told: str, at: str, why: str, wedge: QWidget, colours: Colo
     box.setContentsMargins(0, 2, 0, 4)
     box.setSpacing(0)
     line = QHBoxLayout()
+    line.setSpacing(10)
     line.addWidget(text(name, bold=True), 1)
     line.addWidget(text(at, colour=colours.drying_word, bold=True, wrap=False))
     box.addLayout(line)

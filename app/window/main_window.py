@@ -58,7 +58,7 @@ if TYPE_CHECKING:
     from app.window.tonight_view import TonightView
 
 TICK_MS = 5_000  # how often the clock is looked at
-LEAST_PAGE = (760, 520)  # as much as most views need: the window hardly grows as they are made
+LEAST_PAGE = (640, 520)  # as much as most views need: the window hardly grows as they are made
 
 
 class MainWindow(QMainWindow):

@@ -14,6 +14,7 @@ from app.window.inspector import Desk, Inspector, Panel, leaves
 from app.window.pages import Page
 from app.window.workspaces import Workspace, keys_of_pages
 
+LEAST = 760  # of a room: a page's buttons stand in one line where nothing is beside it [pixels]
 SWITCH_AROUND = 6 + 13  # what lies above the words of the switch, and around them [pixels]
 BY_CHOICE = ("plan",)  # rooms whose inspector comes when something is chosen there
 
@@ -59,6 +60,7 @@ class RoomFrame(QWidget):
         page.setMinimumSize(stack.minimumWidth(), stack.minimumHeight() + above)
         self.inspector = Inspector()
         self.desk = Desk(page, self.inspector, settings, BY_CHOICE)
+        self.setMinimumWidth(LEAST)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self.desk)

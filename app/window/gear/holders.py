@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.service.holders import AtOnce, HolderUse, held, most_at_once
@@ -49,6 +50,16 @@ class HoldersPanel(QWidget):
         column.addWidget(self.listing, 1)
         self.setFocusProxy(self.listing)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep room for the list where what is said above it takes more lines."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        inner = self.layout()
+        if inner is not None:
+            self.setMinimumHeight(inner.totalMinimumHeightForWidth(self.width()))
+
     def show_holders(self, book: Book, plan: Plan | None) -> None:
         """Show what stands on holders in a book, and when by a plan."""
         every = held(book, plan)
@@ -56,6 +67,7 @@ class HoldersPanel(QWidget):
         told = [self._most(at_once) for at_once in most_at_once(every) if at_once.count]
         self.most.setText(self.tr("Most needed at once: {holders}").format(holders="; ".join(told)))
         self.most.setVisible(bool(told))
+        self._fit()
 
     def _most(self, at_once: AtOnce) -> str:
         assert at_once.at is not None

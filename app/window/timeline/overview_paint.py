@@ -90,9 +90,10 @@ def _heads(painter: QPainter, scene: OverviewScene) -> None:
                 painter.drawText(QRectF(left, text * 1.3, wide, text), CENTRE, hours)
             continue
         column = scene.at.strip.columns[span.column]
-        hours = words.tr("{start}–{end}").format(
-            start=words.clock(span.start, scene.zone), end=words.clock(span.end, scene.zone)
-        )
+        start, end = (words.clock(minute, scene.zone) for minute in (span.start, span.end))
+        hours = words.tr("{start}–{end}").format(start=start, end=end)
+        if QFontMetricsF(scene.small).horizontalAdvance(hours) > wide - 4:
+            hours = start  # whole, where there is no room for both
         for font, ink, y, told in (
             (scene.bold, "ink", 0.15, day(column.on)),
             (scene.small, "soft", 1.3, hours),
@@ -106,12 +107,15 @@ def _heads(painter: QPainter, scene: OverviewScene) -> None:
 def _day_form(scene: OverviewScene) -> Callable[[date], str]:
     """Return how dates are said here: alike, and shorter where one would be cut."""
     metrics, columns = QFontMetricsF(scene.bold), scene.at.strip.columns
-    fits = all(
-        metrics.horizontalAdvance(words.day(columns[span.column].on)) <= span.width - 4
+    heads = [
+        (columns[span.column].on, span.width - 4)
         for span in scene.at.scale.spans
         if span.column is not None
-    )
-    return words.day if fits else words.narrow_day
+    ]
+    for form in (words.day, words.narrow_day):
+        if all(metrics.horizontalAdvance(form(on)) <= wide for on, wide in heads):
+            return form
+    return lambda on: str(on.day)
 
 
 def _cups(painter: QPainter, scene: OverviewScene) -> None:
