@@ -23,19 +23,16 @@ MOST_LEFT = 60  # of what can be taken up, so many are looked at
 class Filling:
     """How stretches are filled: from the end with ``back``.
 
-    A minute of work is worth 1 and ``after`` more for each minute of work that comes after
-    it in its chains (before it, from the end), in thousands; a minute of set-up costs ``setup``.
+    A minute of work is worth 1 and ``after`` more for each thousand minutes of work that
+    come after it in its chains (before it, from the end).
     """
 
     back: bool = False
     after: float = 0.0
-    setup: float = 0.0
 
 
 FILLINGS = tuple(
-    Filling(back, after, setup)
-    for after, setup in ((0.5, 1.0), (0.05, 2.0), (5.0, 0.5), (20.0, 1.0))
-    for back in (False, True)
+    Filling(back, after) for after in (0.5, 0.05, 5.0, 20.0, 2.0, 0.2) for back in (False, True)
 )
 
 
@@ -115,16 +112,14 @@ class _Fullest:
             if self.nodes <= 0:
                 return
             more, colours = work + self.minutes[at], bits | self.grid.loads[at]
-            setup = self.grid.setups[colours]
-            if more + setup > room:
+            if more + self.grid.setups[colours] > room:
                 continue
             self.nodes -= 1
             taken.append(at)
             self.numbers[at] = self.number
             value = worth + self.worth[at]
-            total = value - self.filling.setup * setup
-            if total > self.best[0]:
-                self.best = (total, list(taken))
+            if value > self.best[0]:
+                self.best = (value, list(taken))
             rest = list(open_[place + 1 :])
             rest += [other for other in self.next[at] if other not in rest and self._open(other)]
             self._go_on(rest, taken, more, colours, value)
