@@ -48,6 +48,9 @@ def run(args: argparse.Namespace) -> int:
         scale = forecasts.scale_of(book, taught(args))
         adviser = advising.Adviser(book, planned, runs=args.runs, scale=scale)
     note_of_log(args, book)
+    if not (args.json or planned.plan.placements or planned.plan.unplaced):
+        answer("Nothing to plan: no active project has a step.")
+        return FINE
     found = adviser.all(lambda at, of, name: note(f"{at} of {of}: {name}"))
     note("other orders of the same work")
     surer = surer_plans.surer_plans(adviser)

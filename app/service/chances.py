@@ -14,7 +14,7 @@ from planner.chance.spreads import spreads_of
 from planner.schedule.judge import Premises
 from planner.values.book import Book
 from planner.values.message import Message, message
-from planner.values.moment import moment_of
+from planner.values.moment import FOREVER, moment_of
 from planner.values.step import Stage
 
 TOLD_STEPS = 3
@@ -76,6 +76,9 @@ def odds_lines(found: Odds, zone: ZoneInfo) -> Iterator[Message]:
 
 def finish_line(one: FinishOdds, zone: ZoneInfo) -> Message:
     """Return by when a finish is likely, and how likely its date is."""
+    if one.by(SHARES[0]) is None:
+        ever = one.chance_by(FOREVER - 1)
+        return message("not finished in {percent} % of all runs", percent=round(100 * (1 - ever)))
     half, most, nearly = (_day(one.by(share), zone) for share in SHARES)
     if one.target is None or one.in_time is None:
         return message(

@@ -14,6 +14,7 @@ from planner.values.moment import FOREVER
 from planner.values.plan import PassKey
 
 LEAST = 0.01  # what explains less of the spread is not told: assumed
+LEAST_DAYS = 0.1  # nor what moves the date by less: assumed
 MOST = 6  # so many are told
 MINUTES_OF_DAY = 1440
 
@@ -117,8 +118,9 @@ def drivers_of(runs: BenchRuns, end: Minutes) -> tuple[Driver, ...]:
         if np.ptp(drawn) == 0:
             continue
         share = float(np.corrcoef(_ranks(drawn), ranked)[0, 1])
-        if share > 0 and share * share >= LEAST:
-            found.append(Driver(kind, name, share * share, _days(drawn, end)))
+        days = _days(drawn, end)
+        if share > 0 and share * share >= LEAST and days >= LEAST_DAYS:
+            found.append(Driver(kind, name, share * share, days))
     found.sort(key=lambda one: -one.share)
     return tuple(found[:MOST])
 

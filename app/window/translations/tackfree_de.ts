@@ -12211,6 +12211,10 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>  {step}: in {percent} % aller Läufe</translation>
   </message>
   <message>
+   <source>not finished in {percent} % of all runs</source>
+   <translation>in {percent} % aller Läufe nicht fertig</translation>
+  </message>
+  <message>
    <source>even odds by {half}, four in five by {most}, 19 in 20 by {nearly}</source>
    <translation>zur Hälfte bis {half}, vier von fünf bis {most}, 19 von 20 bis {nearly}</translation>
   </message>

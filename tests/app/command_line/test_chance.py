@@ -56,6 +56,17 @@ def test_in_words(capsys, file) -> None:
     assert "What moves the date most:" in text
 
 
+def test_without_a_session_no_date_is_told_and_nothing_moves_it(capsys, tmp_path) -> None:
+    book = json.loads(demos.data("lone_lamplighter"))
+    book["bench_time"]["stretches"] = []
+    bare = tmp_path / "bare.json"
+    bare.write_text(json.dumps(book), "utf-8")
+    assert main(["plan", str(bare), "--now", NOW, "--chance"]) == 1
+    text = capsys.readouterr().out
+    assert "not finished in 100 % of all runs" in text
+    assert "What moves the date" not in text
+
+
 def test_advice_names_what_it_buys_and_costs(capsys, file) -> None:
     data = json.loads(run(capsys, "advise", file, "--now", NOW, "--runs", "100", "--json"))
     assert data["chance"]["runs"] == 100
