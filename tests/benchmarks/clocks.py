@@ -122,7 +122,8 @@ def run(seed: int, met: Counter[str]) -> None:
             return
         assert planned.verdict.accepted
         last = planned.plan
-        assert load(dump(Exchange(book))).book == book
+        told = dump(Exchange(book))
+        assert dump(load(told)) == told
         try:
             book = deed(drawn, book, planned, now)
         except Refused as problem:

@@ -35,6 +35,9 @@ class VehiclesDialog(FormDialog):
         form = self.page(self.tr("Vehicles"))
         if len(active) > 1:
             form.add("project", self.tr("&Project"), self.project)
+        else:  # it goes with the dialog all the same
+            self.project.setParent(self)
+            self.project.hide()
         form.add(
             "like",
             self.tr("As &this one"),
