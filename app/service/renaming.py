@@ -43,6 +43,9 @@ def _uses(book: Book, name: str) -> Iterator[str]:
         for number, drops in enumerate(card.drops):
             if drops.coating == name:
                 yield f"supplies.cards[{at}].drops[{number}].coating"
+    for at, dried in enumerate(book.drying_cards):
+        if dried.coating == name:
+            yield f"drying_cards[{at}].coating"
 
 
 def _uses_in_model(model: Model, name: str) -> Iterator[str]:

@@ -138,6 +138,15 @@ def test_a_wash_is_wiped_before_anything_that_it_overtook() -> None:
     assert order(logged) == ["base#1", "wash#1", "wipe#1", "base#2"]
 
 
+def test_of_many_that_were_overtaken_the_first_three_are_said() -> None:
+    many = [paint(f"coat{at}", "hull") for at in range(1, 6)]
+    lines = overtaken_lines(noted(of_steps(*many, CLEAR), "clear"))
+    assert [line.partition(" ")[0] for line in lines[:3]] == [
+        "cart/coat1", "cart/coat2", "cart/coat3",
+    ]  # fmt: skip
+    assert lines[3:] == ["and 2 more coats are not noted, though later work is"]
+
+
 def test_a_tie_that_is_turned_round_is_untied() -> None:
     """The unmasking was to wait for the base's last coat, which now waits for it."""
     tied = replace(UNMASK, after=("base",))

@@ -26,6 +26,7 @@ from app.service.renaming import uses_of
 from planner.quantity import consumables_now, stock_now
 from planner.values.book import Book
 from planner.values.coating import Coating
+from planner.values.drying_card import DryingCard
 from planner.values.mix import Mix, Portion
 from planner.values.model import Chosen, Made
 from planner.values.project import Used
@@ -177,6 +178,15 @@ def test_a_coating_in_use_is_not_removed_and_the_path_is_told() -> None:
     with pytest.raises(Refused, match="4 more places") as caught:
         stock.remove_coating(book(), "sand")
     assert caught.value.place == "mixes[0].portions[0].coating"
+
+
+def test_a_coating_that_a_drying_card_is_of_is_not_removed() -> None:
+    pink = Coating(name="pink", family=SAND.family)
+    one = stock.put_coating(book(), "", pink).book
+    one = replace(one, drying_cards=(DryingCard(coating="pink", laid=START),))
+    with pytest.raises(Refused, match="used here") as caught:
+        stock.remove_coating(one, "pink")
+    assert caught.value.place == "drying_cards[0].coating"
 
 
 def test_a_coating_that_only_the_logbook_knows_can_go() -> None:
