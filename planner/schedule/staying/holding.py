@@ -37,6 +37,7 @@ class Holding:
     pull: bool = False
     firm: frozenset[int] = frozenset()
     _open: set[int] = field(default_factory=set, init=False)  # whose forerunners are all done
+    _by_hands: list[tuple[int, int]] = field(default_factory=list, init=False)
 
     def run(self, facts: PartialSchedule) -> PartialSchedule:
         """Return the table with all that found a place by itself."""
@@ -44,6 +45,7 @@ class Holding:
         events = self._by_stretch(table.time)
         starts = sorted(events)
         empty = 0
+        self._by_hands = sorted((one.pass_.hands, one.index) for one in self.problem.activities)
         self._open = {
             activity.index
             for activity in self.problem.activities
@@ -251,7 +253,8 @@ class Holding:
         self._opened(here, done)
         waiting = [turn for i in self._open if (turn := self._turn(i, stretch))]
         heapify(waiting)
-        looked, widest = 0, -1  # -1: not known for what is done by now
+        looked, least, stayed = 0, 0, done
+        widest = -1  # not known for what is done by now
         until: dict[int, PartialSchedule] = {}
         while waiting:
             turn = heappop(waiting)
@@ -261,7 +264,8 @@ class Holding:
             found = self._behind(done, stretch, index)
             if found is None and looked < LOOKS:
                 widest = _widest(here, done, stretch) if widest < 0 else widest
-                if widest >= self.problem.activities[index].pass_.hands:
+                least = least or self._least(stayed, stretch)
+                if widest >= least:
                     looked += 1
                     found = self._between(here, done, stretch, events, index, until)
             if found is not None:
@@ -271,6 +275,14 @@ class Holding:
                     if later is not None and later > turn:
                         heappush(waiting, later)
         return done
+
+    def _least(self, table: PartialSchedule, stretch: Stretch) -> int:
+        """Return the least minutes of hands of all that may yet take room that is left over."""
+        for minutes, index in self._by_hands:
+            open_ = index not in table.end and index not in table.left
+            if open_ and self._turn(index, stretch) is not None:
+                return minutes
+        return NEVER
 
     def _ready(self, table: PartialSchedule, index: int) -> bool:
         return self._follows(table, index) and not table.held_up(index)
