@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from storage.errors import BookTrouble
+from planner.values.refusal import Refused
 
 MODE = 0o666  # of a new file; the umask takes away what others shall not do
 
@@ -55,7 +55,7 @@ def unfinished(path: Path) -> Iterator[Path]:
     half = path.with_name(f".{path.name[:40]}.{secrets.token_hex(6)}.part")
     try:
         yield half
-    except BookTrouble as trouble:
+    except Refused as trouble:
         if trouble.place != str(half):
             raise
         raise type(trouble)(str(path), trouble.mend) from trouble

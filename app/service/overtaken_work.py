@@ -33,16 +33,18 @@ def _lines(book: Book) -> Iterator[Message]:
             works, noted = work_of(written), noted_of(project, model)
             gone = passed_over(works, noted)
             for at, by in sorted({**overtaken(works, noted), **gone}.items()):
-                names = {"work": pass_name(written[at].key), "later": written[by].step.id}
+                work, later = pass_name(written[at].key), written[by].step.id
                 if at in gone:
                     yield message(
                         "{work} is not noted, but “{later}” is: it is taken as done, and not "
                         "planned; note it, or leave it out",
-                        **names,
+                        work=work,
+                        later=later,
                     )
                 else:
                     yield message(
                         "{work} is not noted, but “{later}” was done over it: it is planned "
                         "behind that; note it if it was done, or leave it out",
-                        **names,
+                        work=work,
+                        later=later,
                     )
