@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from judge_cases import making
 from small_book import small_book
 
 from app.command_line import main
@@ -204,6 +205,18 @@ def test_tonight_says_what_is_beside_the_run_sheet(tackfree: Run, file: Path) ->
     assert {"check": "loose", "of": "", "things": []} in sheet["before_you_go"]["checks"]
     assert sheet["same_colour"][0]["others"] == []
     assert (sheet["rows"][1]["marks"], sheet["rows"][1]["look_in"]) == ([], None)
+
+
+def test_tonight_says_why_a_colour_is_filled_again(tackfree: Run, tmp_path: Path) -> None:
+    """The cup stands for 20 minutes at most; the second coat takes longer to open."""
+    of = making.book(making.spray("first", "hull/deck"), making.spray("second", "hull/deck"))
+    path = tmp_path / "carts.json"
+    path.write_bytes(dump(Exchange(of)))
+    now = _iso(making.NOW)
+    once, again = tackfree("tonight", path, "--now", now, "--json").document["same_colour"]
+    assert once["filled_again"] is None
+    assert "may stand 20 min only, and second of cart opens at" in again["filled_again"]
+    assert again["filled_again"] in tackfree("tonight", path, "--now", now).out
 
 
 def test_tonight_with_few_minutes_asks_for_no_more(tackfree: Run, file: Path) -> None:
