@@ -87,6 +87,7 @@ JUDGED_BY: dict[str, tuple[str, ...]] = {
         "schedule/test_shared_parts.py",
         "schedule/test_judge.py",
     ),
+    "logged_order.py": ("test_logged_order.py", "schedule/test_shared_parts.py"),
     "cure": CURE,
     "layers": ("layers", "graph/test_likely.py", "schedule/test_gates_meet.py"),
     "evening": ("evening",),
