@@ -3,9 +3,9 @@
     .venv/bin/python tests/benchmarks/chance.py
 
 Prints processor seconds for the twelve vehicles of the club day and for
-thirty, beside a plain loop that lets one run after the other go by; then the
-spread, over ten seeds, of the difference between two measures with common
-draws and with draws of their own.
+thirty, beside the same engine with one run after the other; then the spread,
+over ten seeds, of the difference between two measures with common draws and
+with draws of their own.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ from planner.chance.spreads import spreads_of
 from planner.values.book import Book
 
 RUNS = 2000
-LOOPED = 20  # runs of the plain loop; its time is scaled up to all
+LOOPED = 20  # runs one by one; their time is scaled up to all
 
 
 def batch(vehicles: int) -> Book:
