@@ -42,6 +42,21 @@ def shared_in_menu(menu: QMenu) -> list[str]:
     return found
 
 
+def without(menu: QMenu) -> list[str]:
+    """Return the entries of a menu, and of those below it, that no letter leads to.
+
+    What cannot be chosen needs none, nor what a person named.
+    """
+    found = []
+    for act in menu.actions():
+        below = act.menu()
+        if isinstance(below, QMenu):
+            found += without(below)
+        if not act.isSeparator() and act.isEnabled() and not letter(act.text()):
+            found.append(f"{menu.title()}: {act.text()}")
+    return found
+
+
 def on_screen(whole: QWidget) -> list[str]:
     """Return every text on screen behind which Alt and a letter leads somewhere."""
     named = []

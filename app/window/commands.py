@@ -80,12 +80,12 @@ class Commands(QObject):
         self.more = self._action(self.tr("&More bench time…"), window.add_time, "Ctrl+Shift+H")
         self.inspector = self._action(self.tr("Inspecto&r"), window.toggle_inspector, "F4")
         self.next = self._action(
-            self.tr("Next page of the room"), partial(window.turn_page, 1), "Ctrl+PgDown"
+            self.tr("&Next page of the room"), partial(window.turn_page, 1), "Ctrl+PgDown"
         )
         self.before = self._action(
-            self.tr("Page before it"), partial(window.turn_page, -1), "Ctrl+PgUp"
+            self.tr("&Page before it"), partial(window.turn_page, -1), "Ctrl+PgUp"
         )
-        self.last = self._action(self.tr("Back to the page before"), window.go_back, "Alt+Left")
+        self.last = self._action(self.tr("B&ack to the page before"), window.go_back, "Alt+Left")
         self.rooms = self._rooms()
         self.models = ModelActs(session, parent, window.chosen_models)
         self.views = self._views()

@@ -91,8 +91,9 @@ class Exports(QObject):
         sheets = menu.addMenu(self.tr("&Bench sheet"))
         for paper in Paper:
             tonight, whole = self.tr("This evening, {paper}…"), self.tr("All evenings, {paper}…")
-            for name, alone in ((tonight, True), (whole, False)):
-                action = sheets.addAction(name.format(paper=paper.value))
+            for at, (name, alone) in enumerate(((tonight, True), (whole, False))):
+                marked = f"{paper.value[:at]}&{paper.value[at:]}"  # the key: A, 4, L, E
+                action = sheets.addAction(name.format(paper=marked))
                 action.triggered.connect(partial(self._sheet, paper, alone))
         act(self.tr("&Tonight as a page for the phone…")).triggered.connect(self.tonight_page)
         self._listed(menu, self.tr("Build &record"), self._records)

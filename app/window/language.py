@@ -23,7 +23,7 @@ class Language(StrEnum):
     GERMAN = "de"
 
 
-OWN_NAMES = {Language.ENGLISH: "English", Language.GERMAN: "Deutsch"}  # never translated
+OWN_NAMES = {Language.ENGLISH: "&English", Language.GERMAN: "&Deutsch"}  # never translated
 
 
 def chosen(settings: QSettings) -> Language:

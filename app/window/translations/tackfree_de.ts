@@ -79,6 +79,62 @@
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
+  <message>
+   <source>Add &amp;step</source>
+   <translation>&amp;Schritt hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add &amp;model</source>
+   <translation>&amp;Modell hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add &amp;part</source>
+   <translation>&amp;Teil hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add p&amp;lace</source>
+   <translation>St&amp;elle hinzufügen</translation>
+  </message>
+  <message>
+   <source>Begin a pro&amp;ject</source>
+   <translation>Pro&amp;jekt beginnen</translation>
+  </message>
+  <message>
+   <source>Move &amp;up</source>
+   <translation>Nach &amp;oben</translation>
+  </message>
+  <message>
+   <source>Move &amp;down</source>
+   <translation>Nach &amp;unten</translation>
+  </message>
+  <message>
+   <source>Same &amp;again, other markings…</source>
+   <translation>Noch eins, &amp;andere Markierungen…</translation>
+  </message>
+  <message>
+   <source>&amp;Copy steps</source>
+   <translation>Schritte &amp;kopieren</translation>
+  </message>
+  <message>
+   <source>Put steps &amp;here</source>
+   <translation>Schritte &amp;hier einsetzen</translation>
+  </message>
+  <message>
+   <source>Split &amp;by places…</source>
+   <translation>&amp;Nach Stellen teilen …</translation>
+  </message>
+  <message>
+   <source>R&amp;emove</source>
+   <translation>Ent&amp;fernen</translation>
+  </message>
+  <message>
+   <source>&amp;Rename</source>
+   <translation>Um&amp;benennen</translation>
+  </message>
+  <message>
+   <source>Copy &amp;to</source>
+   <translation>Ko&amp;pieren zu</translation>
+  </message>
  </context>
  <context>
   <name>AgainDialog</name>
@@ -1589,6 +1645,18 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>&amp;Next page of the room</source>
+   <translation>Nä&amp;chste Seite des Raums</translation>
+  </message>
+  <message>
+   <source>&amp;Page before it</source>
+   <translation>Seite &amp;davor</translation>
+  </message>
+  <message>
+   <source>B&amp;ack to the page before</source>
+   <translation>Zurüc&amp;k zur Seite davor</translation>
   </message>
  </context>
  <context>

@@ -10,7 +10,7 @@ from dataclasses import replace
 import pytest
 from logged_book import logged_book
 from PySide6.QtWidgets import QApplication, QMenu, QPushButton, QTabWidget
-from shared_letters import on_screen, shared, shared_in_menu
+from shared_letters import letter, on_screen, shared, shared_in_menu, without
 from small_book import NOW, small_book
 from window_steps import LANGUAGES, MakeWindow, settle
 
@@ -27,7 +27,7 @@ def of_pages(app: QApplication, window: MainWindow) -> list[str]:
         settle(app)
         found += [f"{page.name}: {line}" for line in shared(on_screen(window))]
         for menu in page.widget.findChildren(QMenu):
-            found += [f"{page.name}, {line}" for line in shared_in_menu(menu)]
+            found += [f"{page.name}, {line}" for line in (*shared_in_menu(menu), *without(menu))]
     return found
 
 
@@ -41,10 +41,13 @@ def test_no_letter_leads_to_two_things(
     book, now = lamplighter
     window = make_window(book, now)
     found = []
+    named = {book.projects[0].name + "…"}
     for title in window.menuBar().actions():
         menu = title.menu()
         assert isinstance(menu, QMenu)
+        assert letter(title.text()), title.text()
         found += shared_in_menu(menu)
+        found += [line for line in without(menu) if line.rpartition(": ")[2] not in named]
     assert found + of_pages(qapp, window) == []
 
 
