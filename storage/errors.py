@@ -8,8 +8,6 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Final
 
-from sqlalchemy.exc import DBAPIError
-
 from planner.values.message import Message, message
 from planner.values.refusal import Refused
 
@@ -63,6 +61,8 @@ def told_plainly(path: Path) -> Iterator[None]:
 
     Our own mistakes (a wrong statement, a broken constraint) pass through.
     """
+    from sqlalchemy.exc import DBAPIError  # noqa: PLC0415 -- the window is painted before it
+
     try:
         yield
     except DBAPIError as problem:
@@ -91,6 +91,8 @@ def trouble_of(path: Path, code: str) -> BookTrouble | None:
 @contextmanager
 def read_as_sound(path: Path) -> Iterator[None]:
     """Tell what makes no sense in a file that we once wrote as damage to it."""
+    from sqlalchemy.exc import DBAPIError  # noqa: PLC0415 -- as above
+
     try:
         with told_plainly(path):
             yield

@@ -30,7 +30,7 @@ from planner.sequences.built_in import ALL
 from planner.values.moment import moment_of, zone_named
 
 # Names that stay: of languages, of paper, of invented projects, and what `every_dialog` says.
-NAMES = {"English", "Deutsch", "Letter", "Europe/Vienna"}
+NAMES = {"English", "Deutsch", "Letter", "L&etter", "Europe/Vienna"}
 DEMOS = {name.replace("_", " ").capitalize() for name in demos.names()}
 ISO_TIME = re.compile(r"\d{4}-\d{2}-\d{2}T[\d:+]+")
 UNITS = {"[µm]", "[ml]", "µm", "ml"}
