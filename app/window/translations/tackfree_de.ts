@@ -4,82 +4,6 @@
  <context>
   <name>Acts</name>
   <message>
-   <source>Add step</source>
-   <translation>Schritt hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add model</source>
-   <translation>Modell hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add part</source>
-   <translation>Teil hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add place</source>
-   <translation>Stelle hinzufügen</translation>
-  </message>
-  <message>
-   <source>Begin a project</source>
-   <translation>Projekt beginnen</translation>
-  </message>
-  <message>
-   <source>Move up</source>
-   <translation>Nach oben</translation>
-  </message>
-  <message>
-   <source>Move down</source>
-   <translation>Nach unten</translation>
-  </message>
-  <message>
-   <source>Same again, other markings…</source>
-   <translation>Noch eins, andere Markierungen…</translation>
-  </message>
-  <message>
-   <source>Copy steps</source>
-   <translation>Schritte kopieren</translation>
-  </message>
-  <message>
-   <source>Put steps here</source>
-   <translation>Schritte hier einsetzen</translation>
-  </message>
-  <message>
-   <source>Split by places…</source>
-   <translation>Nach Stellen teilen …</translation>
-  </message>
-  <message>
-   <source>Remove</source>
-   <translation>Entfernen</translation>
-  </message>
-  <message>
-   <source>Rename</source>
-   <translation>Umbenennen</translation>
-  </message>
-  <message>
-   <source>Adds a model with the same parts and steps, nothing done yet</source>
-   <translation>Fügt ein Modell mit denselben Teilen und Schritten hinzu, an dem noch nichts getan ist</translation>
-  </message>
-  <message>
-   <source>Copy to</source>
-   <translation>Kopieren zu</translation>
-  </message>
-  <message>
-   <source>model</source>
-   <translation>Modell</translation>
-  </message>
-  <message>
-   <source>On the table</source>
-   <translation>Auf dem Tisch</translation>
-  </message>
-  <message>
-   <source>All others of the project</source>
-   <translation>Alle anderen des Projekts</translation>
-  </message>
-  <message>
-   <source>Choose lines of one kind to remove.</source>
-   <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
-  </message>
-  <message>
    <source>Add &amp;step</source>
    <translation>&amp;Schritt hinzufügen</translation>
   </message>
@@ -132,8 +56,28 @@
    <translation>Um&amp;benennen</translation>
   </message>
   <message>
+   <source>Adds a model with the same parts and steps, nothing done yet</source>
+   <translation>Fügt ein Modell mit denselben Teilen und Schritten hinzu, an dem noch nichts getan ist</translation>
+  </message>
+  <message>
    <source>Copy &amp;to</source>
    <translation>Ko&amp;pieren zu</translation>
+  </message>
+  <message>
+   <source>model</source>
+   <translation>Modell</translation>
+  </message>
+  <message>
+   <source>On the table</source>
+   <translation>Auf dem Tisch</translation>
+  </message>
+  <message>
+   <source>All others of the project</source>
+   <translation>Alle anderen des Projekts</translation>
+  </message>
+  <message>
+   <source>Choose lines of one kind to remove.</source>
+   <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
  </context>
  <context>
@@ -1575,16 +1519,16 @@ Quelle: {source}</translation>
    <translation>&amp;Inspektor</translation>
   </message>
   <message>
-   <source>Next page of the room</source>
-   <translation>Nächste Seite des Raums</translation>
+   <source>&amp;Next page of the room</source>
+   <translation>Nä&amp;chste Seite des Raums</translation>
   </message>
   <message>
-   <source>Page before it</source>
-   <translation>Seite davor</translation>
+   <source>&amp;Page before it</source>
+   <translation>Seite &amp;davor</translation>
   </message>
   <message>
-   <source>Back to the page before</source>
-   <translation>Zurück zur Seite davor</translation>
+   <source>B&amp;ack to the page before</source>
+   <translation>Zurüc&amp;k zur Seite davor</translation>
   </message>
   <message>
    <source>&amp;Follow the system</source>
@@ -1645,18 +1589,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>&amp;Next page of the room</source>
-   <translation>Nä&amp;chste Seite des Raums</translation>
-  </message>
-  <message>
-   <source>&amp;Page before it</source>
-   <translation>Seite &amp;davor</translation>
-  </message>
-  <message>
-   <source>B&amp;ack to the page before</source>
-   <translation>Zurüc&amp;k zur Seite davor</translation>
   </message>
  </context>
  <context>
