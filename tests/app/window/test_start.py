@@ -104,6 +104,7 @@ def test_tab_follows_the_eye(make_window: MakeWindow, onwards: bool) -> None:
     ]
     for name in ("tonight", "timeline"):
         window.show_page(name)
+        frame.desk.open()  # Plan's comes with a choice only
         window.activateWindow()
         window.strip.change.setFocus()
         seen: list[int] = []
