@@ -76,8 +76,8 @@ class Commands(QObject):
         self.lost = self._action(self.tr("This evening is &lost"), acts.lost, "Ctrl+Shift+L")
         self.back = self._action(self.tr("&Take back the last"), acts.take_back, "Ctrl+Backspace")
         self.air = self._action(self.tr("Change the a&ir"), window.change_air, "F3")
-        self.skip = self._action(self.tr("Days &off…"), window.skip_day, "Ctrl+Shift+O")
-        self.more = self._action(self.tr("&More bench time…"), window.add_time, "Ctrl+Shift+H")
+        self.skip = self._action(self.tr("Days &off…"), acts.days_off, "Ctrl+Shift+O")
+        self.more = self._action(self.tr("&More bench time…"), acts.more_time, "Ctrl+Shift+H")
         self.inspector = self._action(self.tr("Inspecto&r"), window.toggle_inspector, "F4")
         self.next = self._action(
             self.tr("&Next page of the room"), partial(window.turn_page, 1), "Ctrl+PgDown"

@@ -6,6 +6,7 @@ What does it is imported with the first: a start need not wait for it.
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -247,6 +248,23 @@ class EveningActs(QObject):
         stretch = picture.calendar.next_stretch(self._session.now)
         today = moment_of(self._session.now, picture.zone).date()
         self._make(lambda book: bench_events.lost(book, stretch.on if stretch else today))
+
+    def days_off(self) -> None:
+        """Ask for days off."""
+        from app.window.bench_time.dialogs import AwayDialog  # noqa: PLC0415
+
+        if self._session.book is not None:
+            AwayDialog(self._session, self._today(), self._window).open()
+
+    def more_time(self) -> None:
+        """Ask for bench time beside the usual."""
+        from app.window.bench_time.dialogs import ExtraDialog  # noqa: PLC0415
+
+        if self._session.book is not None:
+            ExtraDialog(self._session, None, self._today(), self._window).open()
+
+    def _today(self) -> date:
+        return moment_of(self._session.now, self._session.zone).date()
 
     def take_back(self) -> None:
         """Take back what was done last, a fact of the logbook as well."""

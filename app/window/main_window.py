@@ -29,17 +29,17 @@ from app.window.evening_actions import EveningActs
 from app.window.evenings_panel import EveningsPanel
 from app.window.files import Files
 from app.window.improving import Improving
-from app.window.inspector import Panel
+from app.window.inspector_panels import fill_inspector
 from app.window.message_translation import translated
 from app.window.navigation import Navigation
 from app.window.page_turning import PageTurning
-from app.window.pages import Late, Page, lately
+from app.window.pages import Late, Page
 from app.window.palette import Appearance
 from app.window.plan_changes_panel import MovedPanel
 from app.window.plan_snapshot import PlanChange
 from app.window.projects import ProjectPanel
 from app.window.room_badges import RoomBadges
-from app.window.room_frame import RoomFrame, hours_and_air, scrolling
+from app.window.room_frame import RoomFrame
 from app.window.session import Session
 from app.window.tab_order import move_between
 from app.window.unsaved_bar import UnsavedBar, above
@@ -48,7 +48,6 @@ from app.window.workspaces import make_workspaces
 from planner.layers.finding import Finding
 from planner.values.keys import ModelKey
 from planner.values.message import row
-from planner.values.moment import moment_of
 from planner.values.plan import PassKey
 
 if TYPE_CHECKING:
@@ -100,7 +99,7 @@ class MainWindow(QMainWindow):
         self.chance = ChanceRunner(session, self)
         self.chances = Late("chance.panel:ChancePanel", self.chance)
         self.chances.then = lambda panel: panel.set_colours(self.views.colours)
-        self._fill_inspector()
+        fill_inspector(self.frame, self, self.chances, self.moved, (self.bench_air, self.evenings))
         self.improving = Improving(session, self)
         self._make_foot()
         self.commands.fill(self.menuBar())
@@ -133,25 +132,6 @@ class MainWindow(QMainWindow):
         column.addWidget(self.strip)
         column.addWidget(above(self.unsaved, self.splitter), 1)
         return whole
-
-    def _fill_inspector(self) -> None:
-        """Say what lies beside each room; its pages are made when they are looked at."""
-        moved = scrolling(self.tr("What moved"), self.moved)
-        self.frame.hold(
-            "tonight", [Panel("dries", self.tr("Drying now"), lambda: self.tonight.aside)]
-        )
-        self.frame.hold(
-            "plan",
-            [
-                Panel("piece", self.tr("Piece"), lambda: self.timeline.details),
-                Panel("chance", self.tr("How sure"), self.chances.get),
-                Panel("moved", self.tr("Moved"), lambda: moved),
-            ],
-        )
-        self.frame.hold("paints", [Panel("buy", self.tr("To buy"), lambda: self.view("stock").buy)])
-        self.frame.hold(
-            "bench", [hours_and_air(self.tr("Air and evenings"), self.bench_air, self.evenings)]
-        )
 
     def _connect(self) -> None:
         session = self.session
@@ -262,23 +242,7 @@ class MainWindow(QMainWindow):
 
     def chosen_models(self) -> tuple[ModelKey, ...]:
         """Return the models that are chosen on the page in front."""
-        build: Any = self.page("build").late.made
-        if build is None or self.stack.currentIndex() != self.stack.indexOf(build):
-            return ()
-        models: tuple[ModelKey, ...] = build.tree.models()
-        return models
-
-    def skip_day(self) -> None:
-        """Ask for days off."""
-        if self.session.book is not None:
-            today = moment_of(self.session.now, self.session.zone).date()
-            lately("bench_time.dialogs:AwayDialog")(self.session, today, self).open()
-
-    def add_time(self) -> None:
-        """Ask for bench time beside the usual."""
-        if self.session.book is not None:
-            today = moment_of(self.session.now, self.session.zone).date()
-            lately("bench_time.dialogs:ExtraDialog")(self.session, None, today, self).open()
+        return self.turning.chosen_models()
 
     def go_to_bench(self) -> None:
         """Show one piece of work at a time, over everything else."""

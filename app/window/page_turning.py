@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from PySide6.QtWidgets import QWidget
 
 from app.window.commands import Commands
@@ -9,6 +11,7 @@ from app.window.pages import Page
 from app.window.room_frame import RoomFrame
 from app.window.shell import Shell
 from app.window.views import Views
+from planner.values.keys import ModelKey
 
 AT_ONCE = 300  # pieces of work of which every part is read within 100 ms
 
@@ -96,6 +99,14 @@ class PageTurning:
     def back(self) -> None:
         """Go back to the page that was in front before, and from there here again."""
         self.go_to(self._was)
+
+    def chosen_models(self) -> tuple[ModelKey, ...]:
+        """Return the models that are chosen on the page in front."""
+        build: Any = self._window.page("build").late.made
+        if build is None or self._stack.currentIndex() != self._stack.indexOf(build):
+            return ()
+        models: tuple[ModelKey, ...] = build.tree.models()
+        return models
 
     def inspector_turned(self) -> None:
         """Show what has come to the front in the inspector; where it was folded, the page is."""

@@ -78,12 +78,6 @@ class Shell(Protocol):
     def show_chosen(self) -> None:
         """Show what is known of the piece chosen on the timeline, and let the keys go there."""
 
-    def skip_day(self) -> None:
-        """Ask for days off."""
-
-    def add_time(self) -> None:
-        """Ask for bench time beside the usual."""
-
     def chosen_models(self) -> tuple[ModelKey, ...]:
         """Return the models that are chosen on the page in front."""
 

@@ -293,7 +293,13 @@ class BenchMode(QWidget):
         wait = self._waits()
         if wait:
             return self.tr("Wait {length}").format(length=words.span(wait))
-        return heading(self.job) if self.job else self.tr("Nothing is left to do")
+        if self.job is None:
+            return self.tr("Nothing is left to do")
+        picture, now = self.evening.picture, self._session.now
+        if picture is not None and picture.sheet.interval.start > now and self.job.begun is None:
+            at = words.when(picture.sheet.interval.start, picture.zone, now)
+            return self.tr("{time}: {work}").format(time=at, work=heading(self.job))
+        return heading(self.job)
 
     def _waits(self) -> int:
         """Return how long the next job has to wait though the session runs, else 0 [min]."""

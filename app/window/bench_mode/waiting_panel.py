@@ -57,12 +57,12 @@ def ready_before(picture: PlanSnapshot, end: int) -> list[Other]:
 def meanwhile(picture: PlanSnapshot, job: Job, now: int) -> Iterator[tuple[str, str]]:
     """Yield what fits into the wait, and a word about each: first what moves nothing else."""
     end = job.row.start
-    told = set()
+    told = {job.work.key} if job.work is not None else set()
     for gap in picture.gaps:
         if gap.start < end and gap.end > now:
-            for offer in gap.offers:
-                told.add(offer.key)
-                yield offer_words(offer), ""
+            offers = [offer for offer in gap.offers if offer.key not in told]
+            told |= {offer.key for offer in offers}
+            yield from ((offer_words(offer), "") for offer in offers)
     for other in ready_before(picture, end):
         if other.key not in told:
             yield reasons.key_name(other.key), other_words(other, picture.zone, now)

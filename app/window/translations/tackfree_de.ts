@@ -79,6 +79,62 @@
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
+  <message>
+   <source>Add step</source>
+   <translation>Schritt hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add model</source>
+   <translation>Modell hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add part</source>
+   <translation>Teil hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add place</source>
+   <translation>Stelle hinzufügen</translation>
+  </message>
+  <message>
+   <source>Begin a project</source>
+   <translation>Projekt beginnen</translation>
+  </message>
+  <message>
+   <source>Move up</source>
+   <translation>Nach oben</translation>
+  </message>
+  <message>
+   <source>Move down</source>
+   <translation>Nach unten</translation>
+  </message>
+  <message>
+   <source>Same again, other markings…</source>
+   <translation>Noch eins, andere Markierungen…</translation>
+  </message>
+  <message>
+   <source>Copy steps</source>
+   <translation>Schritte kopieren</translation>
+  </message>
+  <message>
+   <source>Put steps here</source>
+   <translation>Schritte hier einsetzen</translation>
+  </message>
+  <message>
+   <source>Split by places…</source>
+   <translation>Nach Stellen teilen …</translation>
+  </message>
+  <message>
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Rename</source>
+   <translation>Umbenennen</translation>
+  </message>
+  <message>
+   <source>Copy to</source>
+   <translation>Kopieren zu</translation>
+  </message>
  </context>
  <context>
   <name>AgainDialog</name>
@@ -488,6 +544,10 @@
   <message>
    <source>back</source>
    <translation>zurück</translation>
+  </message>
+  <message>
+   <source>{time}: {work}</source>
+   <translation>{time}: {work}</translation>
   </message>
  </context>
  <context>
@@ -1589,6 +1649,18 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
+  </message>
+  <message>
+   <source>Next page of the room</source>
+   <translation>Nächste Seite des Raums</translation>
+  </message>
+  <message>
+   <source>Page before it</source>
+   <translation>Seite davor</translation>
+  </message>
+  <message>
+   <source>Back to the page before</source>
+   <translation>Zurück zur Seite davor</translation>
   </message>
  </context>
  <context>
@@ -18338,6 +18410,30 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
+  </message>
+  <message>
+   <source>What moved</source>
+   <translation>Was sich verschoben hat</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Piece</source>
+   <translation>Stück</translation>
+  </message>
+  <message>
+   <source>How sure</source>
+   <translation>Wie sicher</translation>
+  </message>
+  <message>
+   <source>Moved</source>
+   <translation>Verschoben</translation>
+  </message>
+  <message>
+   <source>Air and evenings</source>
+   <translation>Luft und Abende</translation>
   </message>
  </context>
 </TS>

@@ -14,6 +14,7 @@ from window_steps import MakeWindow
 from app.window.bench_mode.keys import MAIN_SHOWN, Deed, main_deeds
 from app.window.bench_mode.large_text import KeyCap
 from app.window.bench_mode.place_tiles import PlaceTile
+from app.window.bench_mode.waiting_panel import ready_before
 
 Key = Qt.Key
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -106,8 +107,20 @@ def test_an_hour_of_waiting_is_headed_by_the_waiting(here: AtTheBench) -> None:
     assert waits() >= 10
     assert here.bench._title().startswith("Wait ")
     said = told(here)
-    assert "Meanwhile you can (A):" in said or "Nothing else is ready until then" in said
+    assert "Meanwhile" in said or "Nothing else is ready until then" in said
     assert not tiles(here)
+    ready = here.job.row.start
+    assert all(other.start < ready for other in ready_before(here.picture, ready))
+    noted = here.book
+    here.press(Key.Key_Space, Key.Key_1)  # its places are not on screen: nothing is noted blindly
+    assert here.book is noted
+    assert "S begins it now" in here.bench.said
+    here.press(Key.Key_R)
+    assert here.bench.asked is not None
+    assert here.bench.said == ""  # what was told before belongs to what was done before
+    here.press(Key.Key_Backspace)
+    assert here.bench.asked is None
+    assert here.book is noted
     before = waits()
     here.now += 4
     here.bench.clock_moved()

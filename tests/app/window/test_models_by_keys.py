@@ -22,6 +22,8 @@ from app.service.books import starter_book
 from app.service.first_run import Answers, FirstHours, Vehicle, begin
 from app.service.sequences import give_sequence
 from app.window.main_window import MainWindow
+from app.window.model_editor.nodes import Key as KeyOf
+from app.window.model_editor.nodes import NodeKind
 from app.window.palette import Appearance
 from app.window.session import Session
 from planner.layers.findings import find
@@ -200,6 +202,29 @@ def test_decals_off_all_in_4_keys(qtbot, make_window: MakeWindow) -> None:
     assert all(
         model.made and model.made.changes == (NamedChange.NO_DECALS,) for model in models(window)
     )
+
+
+def test_a_change_goes_to_the_models_that_were_chosen_and_says_to_how_many(
+    qtbot, make_window: MakeWindow
+) -> None:
+    window = make_window(five("full weathered vehicle"), NOW)
+    keys = Keys()
+    keys.press(Qt.Key.Key_R, BOTH)
+    asked = dialog(qtbot, window)
+    assert asked.models.chosen() == ()
+    assert asked.apply.text() == "&Apply to all 5"
+    asked.models.item(3).setCheckState(Qt.CheckState.Checked)
+    assert asked.apply.text() == "&Apply to 1"
+    asked.close()
+    window.show_page("build")
+    window.view("build").tree.choose(
+        *(KeyOf(NodeKind.MODEL, "On the table", name) for name in ("Coot", "Egret"))
+    )
+    window.commands.models.order.trigger()
+    asked = dialog(qtbot, window)
+    assert [key.model for key in asked.models.chosen()] == ["Coot", "Egret"]
+    assert asked.apply.text() == "&Apply to 2"
+    asked.close()
 
 
 def test_three_of_five_already_primed_in_8_keys(qtbot, make_window: MakeWindow) -> None:
