@@ -8,7 +8,7 @@ import pytest
 from bench_steps import AtTheBench
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QDialog, QLabel
-from small_book import NOW, small_book
+from small_book import NOW, slow_primer, small_book
 from window_steps import MakeWindow
 
 from app.window.bench_mode.keys import MAIN_SHOWN, Deed, main_deeds
@@ -95,6 +95,26 @@ def test_f1_says_what_the_keys_do(qtbot, here: AtTheBench) -> None:
     assert here.bench.isVisible()
 
 
+def test_nothing_is_noted_blindly_while_work_has_to_wait(qtbot, make_window: MakeWindow) -> None:
+    here = AtTheBench(qtbot, make_window(slow_primer(small_book()), NOW), NOW)
+    here.press(Key.Key_Space, Key.Key_S)
+    here.now += 9
+    # Primed, cleaned, and loaded too soon: the primer dries for 40 minutes.
+    here.press(Key.Key_Space, Key.Key_Space, Key.Key_Space)
+    assert here.bench._waits() >= 10
+    assert here.job.work is not None
+    noted = here.book
+    here.press(Key.Key_Space, Key.Key_1)  # its places are not on screen
+    assert here.book is noted
+    assert "S begins it now" in here.bench.said
+    here.press(Key.Key_R)
+    assert here.bench.asked is not None
+    assert here.bench.said == ""  # what was told belongs to what was done before
+    here.press(Key.Key_Backspace)
+    assert here.bench.asked is None
+    assert here.book is noted
+
+
 def test_an_hour_of_waiting_is_headed_by_the_waiting(here: AtTheBench) -> None:
     waits: Callable[[], int] = here.bench._waits
     for _ in range(6):  # on to a job that has to wait for a film
@@ -111,16 +131,6 @@ def test_an_hour_of_waiting_is_headed_by_the_waiting(here: AtTheBench) -> None:
     assert not tiles(here)
     ready = here.job.row.start
     assert all(other.start < ready for other in ready_before(here.picture, ready))
-    noted = here.book
-    here.press(Key.Key_Space, Key.Key_1)  # its places are not on screen: nothing is noted blindly
-    assert here.book is noted
-    assert "S begins it now" in here.bench.said
-    here.press(Key.Key_R)
-    assert here.bench.asked is not None
-    assert here.bench.said == ""  # what was told before belongs to what was done before
-    here.press(Key.Key_Backspace)
-    assert here.bench.asked is None
-    assert here.book is noted
     before = waits()
     here.now += 4
     here.bench.clock_moved()
