@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from bench_steps import AtTheBench
@@ -15,6 +16,7 @@ from app.window.bench_mode.keys import MAIN_SHOWN, Deed, main_deeds
 from app.window.bench_mode.large_text import KeyCap
 from app.window.bench_mode.place_tiles import PlaceTile
 from app.window.bench_mode.waiting_panel import ready_before
+from planner.values.step import Tool
 
 Key = Qt.Key
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -96,11 +98,17 @@ def test_f1_says_what_the_keys_do(qtbot, here: AtTheBench) -> None:
 
 
 def test_nothing_is_noted_blindly_while_work_has_to_wait(qtbot, make_window: MakeWindow) -> None:
-    here = AtTheBench(qtbot, make_window(slow_primer(small_book()), NOW), NOW)
+    book = slow_primer(small_book())
+    (project,) = book.projects
+    (model,) = project.models
+    steps = tuple(
+        replace(step, tool=Tool.BRUSH) if step.id == "sand" else step for step in model.steps
+    )
+    project = replace(project, models=(replace(model, steps=steps),))
+    here = AtTheBench(qtbot, make_window(replace(book, projects=(project,)), NOW), NOW)
     here.press(Key.Key_Space, Key.Key_S)
     here.now += 9
-    # Primed, cleaned, and loaded too soon: the primer dries for 40 minutes.
-    here.press(Key.Key_Space, Key.Key_Space, Key.Key_Space)
+    here.press(Key.Key_Space, Key.Key_Space)  # primed and cleaned: the primer dries 40 minutes
     assert here.bench._waits() >= 10
     assert here.job.work is not None
     noted = here.book
