@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QObject
@@ -55,6 +56,7 @@ class ModelActs(QObject):
             self.mend,
         )
         self.shown: QDialog | None = None
+        self._opened = 0
 
     def fill(self, menu: QMenu) -> None:
         """Put the actions into a menu."""
@@ -72,11 +74,13 @@ class ModelActs(QObject):
             return
         more = (self._chosen(),) if of_chosen else ()
         self.shown = make(self._session, self._window, *more)
-        self.shown.destroyed.connect(self._gone)
+        self._opened += 1
+        self.shown.destroyed.connect(partial(self._gone, self._opened))
         if self.shown.isModal():
             self.shown.open()
         else:
             self.shown.show()
 
-    def _gone(self) -> None:
-        self.shown = None
+    def _gone(self, which: int, _dialog: object = None) -> None:
+        if which == self._opened:  # not where another has been opened since
+            self.shown = None
