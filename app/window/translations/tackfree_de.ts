@@ -79,62 +79,6 @@
    <source>Choose lines of one kind to remove.</source>
    <translation>Zum Entfernen Zeilen einer einzigen Art wählen.</translation>
   </message>
-  <message>
-   <source>Add step</source>
-   <translation>Schritt hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add model</source>
-   <translation>Modell hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add part</source>
-   <translation>Teil hinzufügen</translation>
-  </message>
-  <message>
-   <source>Add place</source>
-   <translation>Stelle hinzufügen</translation>
-  </message>
-  <message>
-   <source>Begin a project</source>
-   <translation>Projekt beginnen</translation>
-  </message>
-  <message>
-   <source>Move up</source>
-   <translation>Nach oben</translation>
-  </message>
-  <message>
-   <source>Move down</source>
-   <translation>Nach unten</translation>
-  </message>
-  <message>
-   <source>Same again, other markings…</source>
-   <translation>Noch eins, andere Markierungen…</translation>
-  </message>
-  <message>
-   <source>Copy steps</source>
-   <translation>Schritte kopieren</translation>
-  </message>
-  <message>
-   <source>Put steps here</source>
-   <translation>Schritte hier einsetzen</translation>
-  </message>
-  <message>
-   <source>Split by places…</source>
-   <translation>Nach Stellen teilen …</translation>
-  </message>
-  <message>
-   <source>Remove</source>
-   <translation>Entfernen</translation>
-  </message>
-  <message>
-   <source>Rename</source>
-   <translation>Umbenennen</translation>
-  </message>
-  <message>
-   <source>Copy to</source>
-   <translation>Kopieren zu</translation>
-  </message>
  </context>
  <context>
   <name>AgainDialog</name>
@@ -498,6 +442,10 @@
    <translation>Warten: {length}</translation>
   </message>
   <message>
+   <source>{time}: {work}</source>
+   <translation>{time}: {work}</translation>
+  </message>
+  <message>
    <source>Then, {time}: {job}</source>
    <translation>Danach, {time}: {job}</translation>
   </message>
@@ -544,10 +492,6 @@
   <message>
    <source>back</source>
    <translation>zurück</translation>
-  </message>
-  <message>
-   <source>{time}: {work}</source>
-   <translation>{time}: {work}</translation>
   </message>
  </context>
  <context>
@@ -1649,18 +1593,6 @@ Quelle: {source}</translation>
   <message>
    <source>&amp;Redo {edit}</source>
    <translation>&amp;Wiederholen: {edit}</translation>
-  </message>
-  <message>
-   <source>Next page of the room</source>
-   <translation>Nächste Seite des Raums</translation>
-  </message>
-  <message>
-   <source>Page before it</source>
-   <translation>Seite davor</translation>
-  </message>
-  <message>
-   <source>Back to the page before</source>
-   <translation>Zurück zur Seite davor</translation>
   </message>
  </context>
  <context>
@@ -3441,34 +3373,6 @@ Quelle: {source}</translation>
   <message>
    <source>Tackfree</source>
    <translation>Tackfree</translation>
-  </message>
-  <message>
-   <source>What moved</source>
-   <translation>Was sich verschoben hat</translation>
-  </message>
-  <message>
-   <source>Drying now</source>
-   <translation>Trocknet gerade</translation>
-  </message>
-  <message>
-   <source>Piece</source>
-   <translation>Stück</translation>
-  </message>
-  <message>
-   <source>How sure</source>
-   <translation>Wie sicher</translation>
-  </message>
-  <message>
-   <source>Moved</source>
-   <translation>Verschoben</translation>
-  </message>
-  <message>
-   <source>To buy</source>
-   <translation>Zu kaufen</translation>
-  </message>
-  <message>
-   <source>Air and evenings</source>
-   <translation>Luft und Abende</translation>
   </message>
   <message>
    <source>{book} – Tackfree</source>
@@ -16724,6 +16628,30 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
    <translation>weniger verspätet oder näher am letzten Plan</translation>
   </message>
   <message>
+   <source>What moved</source>
+   <translation>Was sich verschoben hat</translation>
+  </message>
+  <message>
+   <source>Drying now</source>
+   <translation>Trocknet jetzt</translation>
+  </message>
+  <message>
+   <source>Piece</source>
+   <translation>Stück</translation>
+  </message>
+  <message>
+   <source>How sure</source>
+   <translation>Wie sicher</translation>
+  </message>
+  <message>
+   <source>Moved</source>
+   <translation>Verschoben</translation>
+  </message>
+  <message>
+   <source>Air and evenings</source>
+   <translation>Luft und Abende</translation>
+  </message>
+  <message>
    <source>{day} {time}</source>
    <translation>{day} {time}</translation>
   </message>
@@ -18410,30 +18338,6 @@ ab {minutes:.0f} min bei 23 °C und 50 % r. F. ({status}: {source})</translation
   <message>
    <source>&amp;Bench</source>
    <translation>&amp;Werkbank</translation>
-  </message>
-  <message>
-   <source>What moved</source>
-   <translation>Was sich verschoben hat</translation>
-  </message>
-  <message>
-   <source>Drying now</source>
-   <translation>Trocknet jetzt</translation>
-  </message>
-  <message>
-   <source>Piece</source>
-   <translation>Stück</translation>
-  </message>
-  <message>
-   <source>How sure</source>
-   <translation>Wie sicher</translation>
-  </message>
-  <message>
-   <source>Moved</source>
-   <translation>Verschoben</translation>
-  </message>
-  <message>
-   <source>Air and evenings</source>
-   <translation>Luft und Abende</translation>
   </message>
  </context>
 </TS>
