@@ -73,7 +73,7 @@ class RunsOutWedge(QWidget):
         event.accept()
 
 
-class Swatch(QWidget):
+class PaintSwatch(QWidget):
     """A patch of colour with an edge that is seen on any ground."""
 
     def __init__(self, colours: Colours, swatch: str) -> None:
@@ -175,7 +175,7 @@ class BuyPanel(QScrollArea):
         column.setSpacing(2)
         head = QHBoxLayout()
         if row.swatch:
-            head.addWidget(Swatch(colours, row.swatch))
+            head.addWidget(PaintSwatch(colours, row.swatch))
         name = ElidedLabel(bold=True)
         name.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         line = row.line

@@ -20,7 +20,7 @@ MOST_LEFT = 60  # of what can be taken up, so many are looked at
 
 
 @dataclass(frozen=True)
-class Filling:
+class StretchFilling:
     """How stretches are filled: from the end with ``back``.
 
     A minute of work is worth 1 and ``after`` more for each thousand minutes of work that
@@ -32,12 +32,14 @@ class Filling:
 
 
 FILLINGS = tuple(
-    Filling(back, after) for after in (0.5, 0.05, 5.0, 20.0, 2.0, 0.2) for back in (False, True)
+    StretchFilling(back, after)
+    for after in (0.5, 0.05, 5.0, 20.0, 2.0, 0.2)
+    for back in (False, True)
 )
 
 
 def fullest(
-    grid: Grid, minutes: Mapping[int, int], filling: Filling, goal: int
+    grid: Grid, minutes: Mapping[int, int], filling: StretchFilling, goal: int
 ) -> dict[int, int] | None:
     """Return the stretch of each pass, or None where not all find one up to ``goal``.
 
@@ -50,7 +52,9 @@ def fullest(
 
 
 class _Fullest:
-    def __init__(self, grid: Grid, minutes: Mapping[int, int], filling: Filling, goal: int) -> None:
+    def __init__(
+        self, grid: Grid, minutes: Mapping[int, int], filling: StretchFilling, goal: int
+    ) -> None:
         self.grid, self.filling, self.goal = grid, filling, goal
         board = grid.board
         self.room = [end - start for start, end in zip(board.starts, board.ends, strict=True)]

@@ -11,7 +11,7 @@ from planner.schedule.greedy import SerialSchedule, plan_book
 from planner.schedule.judge import judge
 from planner.schedule.optimise.annealing import Grid
 from planner.schedule.optimise.board import Board
-from planner.schedule.optimise.fullest_stretches import FILLINGS, Filling, fullest
+from planner.schedule.optimise.fullest_stretches import FILLINGS, StretchFilling, fullest
 from planner.schedule.optimise.search import Effort, improve
 from planner.schedule.optimise.stretch_assignment import Ties
 from planner.schedule.optimise.stretch_reachability import reaches
@@ -73,7 +73,7 @@ def test_the_search_reaches_the_published_optimum_and_no_bound_is_above(
 
 
 @pytest.mark.parametrize("filling", FILLINGS)
-def test_stations_are_filled_to_the_brim(filling: Filling) -> None:
+def test_stations_are_filled_to_the_brim(filling: StretchFilling) -> None:
     """7 before 2, and 5, 3 and 3, in stations of 10: 7 + 3 and 2 + 5 + 3, by hand."""
     minutes = (7, 2, 5, 3, 3)
     book = as_book(AssemblyLine("by hand", minutes, ((1, 2),), ()), 10)
