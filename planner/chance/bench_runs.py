@@ -63,7 +63,7 @@ class BenchRuns(RunState):
         self._put_off.clear()
         here = [item for item in waiting if item.number < own]
         for item in here:
-            self._come_to(item, held[~self.done[item.number, held]])
+            self._come_to(item, held[~self.done[item.number][held]])
         self._wait_for(held)
         self._put_off.clear()
         behind = np.zeros(self.draws.runs, dtype=bool)
@@ -73,7 +73,7 @@ class BenchRuns(RunState):
         after = int(self.hours.upto[min(number + 1, len(self.hours.upto) - 1)])
         for item in waiting if runs.size else ():
             if own <= item.number < after:
-                self._come_to(item, runs[~self.done[item.number, runs]])
+                self._come_to(item, runs[~self.done[item.number][runs]])
 
     # -- one piece of work after the other --------------------------------------------------------
 
@@ -108,7 +108,7 @@ class BenchRuns(RunState):
             return
         self._work.do(item, begun, soon)
         again = runs[soon]
-        again = again[self.redone[item.activity, again] & ~self.done[item.number, again]]
+        again = again[self.redone[item.activity][again] & ~self.done[item.number][again]]
         if again.size:
             self._due(item)[again] = self.floor[item.number][again]
 

@@ -27,24 +27,37 @@ class Gained:
         parts = [np.asarray(sums[:-1], dtype=np.int64) + total for _, total, sums in days]
         parts.append(np.asarray([days[-1][1] + days[-1][2][-1]], dtype=np.int64))
         self.sums = np.concatenate(parts)
+        self._tables: dict[tuple[int, bool], Minutes] = {}  # 0 is not searched yet
 
     def reach(self, start: Minutes, gain: int, *, up: bool = True) -> Minutes:
-        """Return the minutes by which ``gain`` millionths are won; `FOREVER` beyond the end."""
+        """Return the minutes by which ``gain`` millionths are won; `FOREVER` beyond the end.
+
+        Runs lay the same films at the same few minutes of their evenings, so
+        that what was searched once is kept by its minute; pages of a table
+        that no run comes to are never touched, and cost nothing.
+        """
         if gain <= 0:
             return start
-        sums = self.sums
-        last = len(sums) - 1
+        table = self._tables.get((gain, up))
+        if table is None:
+            table = self._tables[gain, up] = np.zeros(len(self.sums), dtype=np.int64)
         at = start - self.start
-        np.maximum(at, 0, out=at)
-        np.minimum(at, last, out=at)
-        goal = sums[at]
-        goal += gain
+        reached = table.take(at, mode="clip")
+        if not reached.all():
+            last = len(table) - 1
+            fresh = np.minimum(np.maximum(at[reached == 0], 0), last)
+            table[fresh] = self._search(fresh, gain, up=up)
+            reached = table.take(at, mode="clip")
+        return reached
+
+    def _search(self, at: Minutes, gain: int, *, up: bool) -> Minutes:
+        """Return by when ``gain`` is won from minutes counted from the first on."""
+        sums, last = self.sums, len(self.sums) - 1
+        goal = sums[at] + gain
         found = sums.searchsorted(goal)
         if not up:
             found = found - (sums[np.minimum(found, last)] > goal)
-        reached: Minutes = np.maximum(found + self.start, start)
-        if found.size and found.max() > last:
-            reached[found > last] = FOREVER
+        reached: Minutes = np.where(found > last, FOREVER, found + self.start)
         return reached
 
 

@@ -121,10 +121,10 @@ class GateRuns:
         problem = self.script.problem
         before, place = problem.ends[number][0], problem.gates[number].place
         if not place:
-            start, end = self.start[before, runs], self.end[before, runs]
+            start, end = self.start[before][runs], self.end[before][runs]
             return [self._timed(one, start, end) for one in problem.timed(number)]
         laid_by, film = self.script.film(before, place)
-        melted = self.end[laid_by, runs] >= 0
+        melted = self.end[laid_by][runs] >= 0
         if melted.all():
             return self._of_film(number, runs, laid_by, film)
         alone = self.script.table.films[before, place]  # melts later
@@ -140,7 +140,7 @@ class GateRuns:
         """Return the windows of a gate that watches a film."""
         problem = self.script.problem
         before, place = problem.ends[number][0], problem.gates[number].place
-        start, end = self.start[before, runs], self.end[before, runs]
+        start, end = self.start[before][runs], self.end[before][runs]
         watch = _Watch(self, number, laid_by, place, film, runs)
         found = []
         for timed in problem.timed(number, film):
@@ -252,9 +252,9 @@ class GateRuns:
 
     def dry(self, index: int, runs: Runs) -> Minutes:
         """Return when all films of a pass are truly dry to handle."""
-        found: Minutes = self.end[index, runs]
+        found: Minutes = self.end[index][runs]
         for coating, film in self._kinds(index):
-            laid = self.end[index, runs]
+            laid = self.end[index][runs]
             early, likely, late = (
                 self.films.opens(self.films.wait(film, State.DRY_TO_HANDLE, band), laid)
                 for band in (Band.EARLY, Band.NOMINAL, Band.LATE)
@@ -290,7 +290,7 @@ class GateRuns:
 
     def _touched(self, index: int, kind: tuple[str, Film], runs: Runs) -> Minutes:
         coating, film = kind
-        laid = self.end[index, runs]
+        laid = self.end[index][runs]
         late = self.films.opens(self.films.wait(film, State.DRY_TO_HANDLE, Band.LATE), laid)
         away = self.away(index, coating)[runs]
         slow = away > assumed("surely")

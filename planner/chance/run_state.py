@@ -38,6 +38,8 @@ class RunState:
         When hands are free in each run.
     latest
         The pass that was done last in each run; -1 is none.
+    units
+        By `unit_row` and run, until when each unit takes its drying places.
     """
 
     def __init__(self, script: Script, draws: Draws, spreads: Spreads) -> None:
@@ -61,7 +63,8 @@ class RunState:
         self.latest = np.full(runs, -1, dtype=np.intp)
         self.handled: dict[tuple[str, str, str], Minutes] = {}
         self.dry: dict[tuple[str, str], Minutes] = {}
-        self.units: dict[int, Minutes] = {}
+        self.unit_row = {unit: row for row, unit in enumerate(script.stands)}
+        self.units = np.zeros((len(script.stands), runs), dtype=np.int64)
         self.units_until: dict[int, int] = {}
         self.alone: dict[int, Minutes] = {}
         self.floor: dict[int, Minutes] = {}
@@ -83,10 +86,10 @@ class RunState:
         found = np.ones(len(runs), dtype=bool)
         before = self._previous.get(item.number)
         if before is not None:
-            found &= self.done[before, runs]
+            found &= self.done[before][runs]
         elif item.first:
             for index in self.script.activities[item.activity].before:
-                found &= self.end[index, runs] >= 0
+                found &= self.end[index][runs] >= 0
         return found
 
     def minutes_left(self, item: WorkItem, runs: Runs) -> Minutes:

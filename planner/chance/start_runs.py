@@ -66,7 +66,7 @@ class StartRuns:
             floor, prepare, extra = self._choose(item, runs, floor, lead)
             lead, left, planned = lead + prepare, left + extra, planned + extra
         if item.last:
-            planned += state.redone[index, runs] * SCUFF_MINUTES
+            planned += state.redone[index][runs] * SCUFF_MINUTES
         at = self._start(item, runs, slots, floor, lead, (planned, tail))
         fits = at < FOREVER
         fits &= self._leaves_time(item, runs, at, planned, tail)
@@ -210,7 +210,8 @@ class StartRuns:
         ]
         if sum(stands[unit] for unit in others) <= room:
             return wish
-        until = np.stack([self.state.units[unit][runs] for unit in others])
+        rows = [self.state.unit_row[unit] for unit in others]
+        until = self.state.units.take(rows, axis=0).take(runs, axis=1)
         weight = np.array([stands[unit] for unit in others])
         used = weight @ (until > wish)
         full = np.flatnonzero(used > room)
@@ -243,7 +244,7 @@ class StartRuns:
             waits = np.zeros(len(runs), dtype=bool)  # for more than this
             for before in problem.activities[follower].before:
                 if before != index:
-                    waits |= state.end[before, runs] < 0
+                    waits |= state.end[before][runs] < 0
             closes = script.least_closing(number)
             wait, takes = script.least_opening(number), problem.activities[follower].pass_
             needs = takes.minutes if problem.gates[number].closing is Bound.END else 0
@@ -255,7 +256,7 @@ class StartRuns:
             rest = np.zeros(len(runs), dtype=np.int64)
             begun = np.zeros(len(runs), dtype=bool)
             for other in group:
-                rest += problem.activities[other].pass_.hands * (state.end[other, runs] < 0)
-                begun |= state.start[other, runs] >= 0
+                rest += problem.activities[other].pass_.hands * (state.end[other][runs] < 0)
+                begun |= state.start[other][runs] >= 0
             fits &= begun | (at + planned + rest + tail <= close)
         return fits

@@ -32,20 +32,20 @@ class WorkRuns:
         by_film = self._held_by_film(item, runs, at, floor) & (cause >= 0)
         self.cups.used(state.script, index, at, end, runs)
         if item.first:
-            state.start[index, runs] = at
-            state.cause[index, runs] = np.where(by_film, cause, state.latest[runs])
-            state.by_film[index, runs] = by_film
+            state.start[index][runs] = at
+            state.cause[index][runs] = np.where(by_film, cause, state.latest[runs])
+            state.by_film[index][runs] = by_film
         state.cursor[runs] = end
         state.latest[runs] = index
         if activity.pass_.alone and item.last:
             end = self._goes_on_alone(item, runs, end)
         if not item.last:
-            state.done[item.number, runs] = True
-            state.done_at[item.number, runs] = end
+            state.done[item.number][runs] = True
+            state.done_at[item.number][runs] = end
             return
         share = state.spreads.redone_share(activity.pass_.step.stage)
         wrong = state.draws.uniform("mishap", *activity.pass_.key)[runs] < share
-        wrong &= ~state.redone[index, runs]
+        wrong &= ~state.redone[index][runs]
         if not wrong.all():
             self._finish(item, runs[~wrong], end[~wrong])
         if wrong.any():
@@ -107,11 +107,12 @@ class WorkRuns:
             handle = np.maximum(handle, known[runs])
         if activity.pass_.unit_after is not None:
             for unit in activity.held:
-                if unit in state.units:
-                    handle = np.maximum(handle, state.units[unit][runs])
-                    state.units[unit][runs] = 0
+                if unit in state.unit_row:
+                    taken = state.units[state.unit_row[unit]]
+                    handle = np.maximum(handle, taken[runs])
+                    taken[runs] = 0
         for unit, _ in activity.wet:
-            taken = state.units.setdefault(unit, state.zeros())
+            taken = state.units[state.unit_row[unit]]
             taken[runs] = np.maximum(taken[runs], handle)
             known_until = state.units_until.get(unit, 0)
             state.units_until[unit] = max(known_until, int(handle.max()))
