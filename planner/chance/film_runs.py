@@ -16,6 +16,8 @@ from planner.schedule.partial_schedule import FOREVER
 from planner.values.coating import Mark, State
 
 DAY = 1440
+AHEAD = 60  # minutes that are searched before and after one that is wanted
+MOST_AHEAD = 1000  # in all; beyond this the wanted ones alone are
 
 
 class Gained:
@@ -44,8 +46,10 @@ class Gained:
         at = start - self.start
         reached = table.take(at, mode="clip")
         if not reached.all():
-            last = len(table) - 1
-            fresh = np.minimum(np.maximum(at[reached == 0], 0), last)
+            fresh = np.minimum(np.maximum(at[reached == 0], 0), len(table) - 1)
+            low, high = max(0, int(fresh.min()) - AHEAD), int(fresh.max()) + AHEAD
+            if high - low < MOST_AHEAD:
+                fresh = np.arange(low, min(high, len(table)))
             table[fresh] = self._search(fresh, gain, up=up)
             reached = table.take(at, mode="clip")
         return reached

@@ -203,11 +203,23 @@ class GateRuns:
         if known is None:
             known = np.full(self.draws.runs, -1, dtype=np.int64)
             self._deep[below, place, state, band] = known
-        fresh = runs[known[runs] < 0]
-        if fresh.size:
+        wanted = runs[known[runs] < 0]
+        if wanted.size:
+            fresh = self._all_laid(below, place, known, wanted)
             known[fresh] = self.ready(below, place, state, band, fresh)
         left = np.maximum(0, known[runs] - laid)
         return np.where(known[runs] >= FOREVER, FOREVER, laid + -(-left * share_pct // 100))
+
+    def _all_laid(self, index: int, place: str, known: Minutes, wanted: Runs) -> Runs:
+        """Return what is wanted, and all other runs not known yet with a film and all below laid."""
+        key = self.script.activities[index].pass_.key
+        stack = self.script.stacks[key.project, key.model, place]
+        upto = stack.index(max(index, self.script.film(index, place)[0], key=stack.index))
+        fresh = known < 0
+        for one in stack[: upto + 1]:
+            fresh &= self.end[one] >= 0
+        fresh[wanted] = True
+        return np.flatnonzero(fresh)
 
     def _lies_over(self, index: int, place: str) -> tuple[int, int] | None:
         """Return the film that keeps a film back, and what share of its wait is added [%]."""
