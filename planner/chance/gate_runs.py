@@ -60,6 +60,7 @@ class GateRuns:
         self._handled: dict[tuple[int, str], Minutes] = {}
         self._alike_films: dict[int, dict[tuple[str, Film], list[str]]] = {}
         self._touches: dict[int, bool] = {}
+        self._rests_on: dict[int, list[int]] = {}
         self._waits: dict[tuple[int, int, Mark, Band], Wait] = {}
 
     def away(self, index: int, coating: str) -> Floats:
@@ -84,10 +85,36 @@ class GateRuns:
         known = self._once.get(alike)
         if known is None:
             known = self._once[alike] = np.full(self.draws.runs, -1, dtype=np.int64)
-        fresh = runs[known[runs] < 0]
-        if fresh.size:
+        wanted = runs[known[runs] < 0]
+        if wanted.size:
+            fresh = self._settled(number, known, wanted)
             known[fresh] = self.windows(number, fresh)[0].opens
         return known[runs]
+
+    def _settled(self, number: int, known: Minutes, wanted: Runs) -> Runs:
+        """Return what is wanted, and all other runs not known yet in which nothing more can change.
+
+        That is where all is done that lies on the place before the later pass.
+        """
+        rows = self._rests_on.get(number)
+        if rows is None:
+            rows = self._rests_on[number] = self._below_later(number)
+        fresh = known < 0
+        for one in rows:
+            fresh &= self.end[one] >= 0
+        fresh[wanted] = True
+        return np.flatnonzero(fresh)
+
+    def _below_later(self, number: int) -> list[int]:
+        script, place = self.script, self.script.problem.gates[number].place
+        before, after = script.problem.ends[number]
+        if not place:
+            return [before]
+        key = script.activities[before].pass_.key
+        rank = script.activities[after].pass_.rank
+        stack = script.stacks[key.project, key.model, place]
+        lower = {one for one in stack if script.activities[one].pass_.rank < rank}
+        return sorted(lower | {before, script.film(before, place)[0]})
 
     def _only_touches(self, number: int) -> bool:
         """Tell whether a gate asks nothing but that fingers leave no print in a film."""
