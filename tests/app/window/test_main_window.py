@@ -280,14 +280,15 @@ def test_views_by_keys_and_what_the_window_remembers(qtbot, make_window: MakeWin
     qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert window.stack.currentWidget() is window.timeline
     window.set_look(Appearance.DARK)
-    assert window.frame.inspector.isVisible()
+    assert window.frame.inspector.isHidden()  # until something is chosen, or it is asked for
     window.commands.inspector.trigger()
-    assert window.frame.inspector.isHidden()
+    assert window.frame.inspector.isVisible()
     window.close()
     again = MainWindow(window.session, window.settings)
     assert again.pages[again.shown_view].name == "timeline"
     assert again.look is Appearance.DARK
-    assert again.frame.inspector.isHidden()
+    again.resize(1280, 800)
+    assert again.frame.desk.opened
     again.close()
     again.deleteLater()
 
