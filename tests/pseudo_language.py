@@ -51,7 +51,8 @@ class Ear:
     def unmarked(self, text: str) -> str:
         """Return the words that are left, "" for none."""
         if text not in self._known:
-            left = KEYS.sub(" ", self._own.sub(" ", MARKED.sub(" ", text))).strip()
+            plain = re.sub("&(?!&)", "", text)  # letters after Alt also stand within names
+            left = KEYS.sub(" ", self._own.sub(" ", MARKED.sub(" ", plain))).strip()
             self._known[text] = left if re.search(r"[^\W\d_]{2,}", left) else ""
         return self._known[text]
 

@@ -18,7 +18,10 @@ from planner.values.supplies import Supplies
 
 
 def uses_of(book: Book, name: str) -> tuple[str, ...]:
-    """Return the path of everything that names a coating or mix, but for the logbook."""
+    """Return the path of everything that names a coating or mix, but for the logbook.
+
+    Drying cards do not count: they belong to a coating, and go with it.
+    """
     return tuple(_uses(book, name))
 
 
@@ -43,9 +46,6 @@ def _uses(book: Book, name: str) -> Iterator[str]:
         for number, drops in enumerate(card.drops):
             if drops.coating == name:
                 yield f"supplies.cards[{at}].drops[{number}].coating"
-    for at, dried in enumerate(book.drying_cards):
-        if dried.coating == name:
-            yield f"drying_cards[{at}].coating"
 
 
 def _uses_in_model(model: Model, name: str) -> Iterator[str]:

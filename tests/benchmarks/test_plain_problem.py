@@ -155,7 +155,7 @@ def test_the_table_takes_the_middle_of_the_seeds(bench):
     (plain,) = [row for row in medians.table(lines).splitlines() if "| plain" in row]
     (engine,) = [row for row in medians.table(lines).splitlines() if "| engine" in row]
     (direct,) = [row for row in medians.table(lines).splitlines() if "| direct" in row]
-    assert "9 (+2; 0 of 3 on it)" in plain
-    assert "8 (+1; 1 of 3 on it)" in engine
+    assert "9 (+2; 0 of 3 on it, 0 within 1, 3 within 2)" in plain
+    assert "8 (+1; 1 of 3 on it, 3 within 1, 3 within 2)" in engine
     assert "25 min (50 %)" in engine
     assert "1 of 1 none" in direct

@@ -180,13 +180,11 @@ def test_a_coating_in_use_is_not_removed_and_the_path_is_told() -> None:
     assert caught.value.place == "mixes[0].portions[0].coating"
 
 
-def test_a_coating_that_a_drying_card_is_of_is_not_removed() -> None:
+def test_a_coating_is_removed_with_its_drying_cards() -> None:
     pink = Coating(name="pink", family=SAND.family)
     one = stock.put_coating(book(), "", pink).book
     one = replace(one, drying_cards=(DryingCard(coating="pink", laid=START),))
-    with pytest.raises(Refused, match="used here") as caught:
-        stock.remove_coating(one, "pink")
-    assert caught.value.place == "drying_cards[0].coating"
+    assert stock.remove_coating(one, "pink").book.drying_cards == ()
 
 
 def test_a_coating_that_only_the_logbook_knows_can_go() -> None:

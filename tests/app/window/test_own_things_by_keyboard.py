@@ -74,19 +74,19 @@ def test_an_airbrush_is_added_and_taken_away_again(window: MainWindow) -> None:
 def test_a_coating_is_found_changed_and_left_alone(window: MainWindow) -> None:
     go(window, "stock")
     coatings = window.view("stock").coatings
-    assert coatings.tree.hasFocus()
-    QTest.keyClick(coatings.tree, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    assert coatings.shelf.hasFocus()
+    QTest.keyClick(coatings.shelf, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
     QTest.keyClicks(coatings.look, "dark")
-    tab_to(window, coatings.tree)
+    tab_to(window, coatings.shelf)
     assert coatings.chosen().name == "dark oil"
-    QTest.keyClick(coatings.tree, Qt.Key.Key_Return)
+    QTest.keyClick(coatings.shelf, Qt.Key.Key_Return)
     form = dialog_of(coatings, CoatingDialog)
     QTest.keyClicks(form.controls["name"], "soot oil")
     QTest.keyClick(form.controls["name"], Qt.Key.Key_Return)
     assert window.session.book.coatings[3].name == "soot oil"
     back_to(window)
     coatings.look.clear()
-    QTest.keyClick(coatings.tree, Qt.Key.Key_Return)
+    QTest.keyClick(coatings.shelf, Qt.Key.Key_Return)
     form = dialog_of(coatings, CoatingDialog)
     QTest.keyClicks(form.controls["name"], "something else")
     QTest.keyClick(form, Qt.Key.Key_Escape)
