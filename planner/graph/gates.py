@@ -19,7 +19,8 @@ from planner.layers.customary import Custom, after_film, can_again, released
 from planner.layers.operation_kinds import bars, seals
 from planner.layers.overcoat_table import COMMON_PRACTICE
 from planner.layers.requirement import Requirement, requirement
-from planner.passes import Pass, expand, expand_model
+from planner.logged_order import Coat
+from planner.passes import Pass, expand, expand_model, noted_of
 from planner.values.book import Book
 from planner.values.coating import Coating, Family, Mark, State, Window
 from planner.values.identity_key import Same
@@ -112,6 +113,7 @@ class _Bench:
 
     coatings: dict[str, Coating]
     likely: tuple[Care, ...]
+    noted: frozenset[Coat]
     films: dict[str, list[_Film]] = field(default_factory=lambda: defaultdict(list))
     last: dict[str, PassKey] = field(default_factory=dict)
     demanded: dict[tuple[object, ...], float] = field(default_factory=dict)  # -> pooled
@@ -124,12 +126,12 @@ class _Bench:
 
 def gates_of(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
     """Return every gate between passes of ``model``, in working order of ``after``."""
-    return _gates_of(Same(expand(project, model)), *_terms(book))
+    return _gates_of(Same(expand(project, model)), noted_of(project, model), *_terms(book))
 
 
 def written_gates(book: Book, project: Project, model: Model) -> tuple[PassGate, ...]:
     """Return the gates that would hold if nothing were noted."""
-    return _gates_of(Same(expand_model(project.name, model)), *_terms(book))
+    return _gates_of(Same(expand_model(project.name, model)), frozenset(), *_terms(book))
 
 
 _Terms = tuple[Same[tuple[Coating, ...]], Same[tuple[Mix, ...]], tuple[Care, ...]]
@@ -142,13 +144,14 @@ def _terms(book: Book) -> _Terms:
 @lru_cache(maxsize=1024)
 def _gates_of(
     passes: Same[tuple[Pass, ...]],
+    noted: frozenset[Coat],
     coatings: Same[tuple[Coating, ...]],
     mixes: Same[tuple[Mix, ...]],
     likely: tuple[Care, ...],
 ) -> tuple[PassGate, ...]:
     known = {coating.name: coating for coating in coatings.value}
     known.update([(mix.name, film_of_mix(mix, known)) for mix in mixes.value])
-    bench = _Bench(known, likely)
+    bench = _Bench(known, likely, noted)
     for pass_ in passes.value:
         first = bench.first_of.setdefault(pass_.step.id, pass_)
         if pass_.key.coat < first.key.coat:
@@ -247,7 +250,8 @@ def _stack(bench: _Bench, pass_: Pass) -> Iterable[PassGate]:
             waited = [(*spot, False), (*spot, True)] if likely else [(*spot, False)]
             if any(bench.demanded.get(each, 0.0) >= asked.pooled for each in waited):
                 continue  # an earlier pass waited for it already
-            bench.demanded[*spot, likely] = asked.pooled
+            if (pass_.key.step, pass_.key.coat) not in bench.noted:  # a fact may have come too soon
+                bench.demanded[*spot, likely] = asked.pooled
             if (mark := (*film.alike, asked.state, asked.pooled)) not in seen:
                 seen.add(mark)
                 yield _waits(film, pass_, asked, likely)

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from planner.bench import BenchCalendar, calendar_of
 from planner.cure import DEEP, film_um, life_in_room
 from planner.graph.gates import PassGate, gates_of
-from planner.passes import WHOLE_UNIT, Pass, Unit, expand, order_left
+from planner.passes import WHOLE_UNIT, Pass, Unit, expand, noted_of, order_left
 from planner.schedule.impossible_passes import blocked
 from planner.schedule.stretch_groups import Groups
 from planner.values.book import Book
@@ -356,14 +356,14 @@ class GateKind(NamedTuple):
 def frame_of(book: Book) -> CompiledBook:
     """Return the frame of a book.
 
-    That of a book in other air, or with more in its logbook, is the same one.
+    That of a book in other air, or with other times in its logbook, is the same one.
     """
     return _framed(_Work(book))
 
 
 @dataclass(frozen=True, eq=False)
 class _Work:
-    """A book that equals another with the very same work in other air, or further on.
+    """A book that equals another with the very same work, the same of it noted, in other air.
 
     It keeps the book alive, so that an identity is never given out twice.
     """
@@ -396,7 +396,8 @@ def _work_of(project: Project) -> tuple[object, ...]:
     named = (project.name, project.active, project.begins, project.pilot, begun)
     orders = tuple(order_left(project, model) for model in project.models if project.log)
     left = orders if any(order is not None for order in orders) else ()
-    return (*named, id(project.models), id(project.pins), left)
+    noted = tuple(noted_of(project, model) for model in project.models if project.log)
+    return (*named, id(project.models), id(project.pins), left, noted)
 
 
 def _opens_once(gate: PassGate) -> bool:

@@ -7,14 +7,14 @@ practice, no source.
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC
+from datetime import UTC, timedelta
 from functools import cache
 
 import pytest
 from drawn_examples import drawn
 from hypothesis import given
 from hypothesis import strategies as st
-from judge_cases.making import NOW, book, paint, work
+from judge_cases.making import NOW, at, book, coating, paint, when, work
 
 from app.service import demos, logbook, planning
 from app.service.overtaken_work import overtaken_lines
@@ -219,3 +219,22 @@ def test_whatever_is_noted_of_a_demonstration_it_is_planned(told) -> None:
     of, now = told
     plan = planning.plan(of, now, quick=True).plan
     assert all(lost.why for lost in plan.unplaced)
+
+
+def test_tape_noted_too_early_is_no_leave_for_the_next_tape() -> None:
+    # The base is print-free after ten hours; the first tape was on it after a minute, in vain.
+    slow = coating("slow", print_free=600, dry_to_recoat=20)
+    tape = MASK, BAND, UNMASK
+    again = [replace(step, id=f"{step.id}-again") for step in tape]
+    steps = [paint("base", "hull/deck", coat="slow"), *tape, *again]
+    done = {"base": "18:00", "mask": "18:11", "band": "18:21", "unmask": "19:00"}
+    log = [
+        Logged(model="cart", step=name, start=when(told), end=when(told) + timedelta(minutes=5))
+        for name, told in done.items()
+    ]
+    of = book(*steps, coatings=(slow,), log=tuple(log))
+    plan = plan_book(of, at("19:06"))
+    assert judge(of, plan).violations == ()
+    second = plan.placement(PassKey("batch", "cart", "mask-again"))
+    assert second is not None
+    assert second.start >= at("18:05") + 600

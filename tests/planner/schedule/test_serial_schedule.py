@@ -74,9 +74,12 @@ def with_project(of: Book, **changes: object) -> Book:
     return replace(of, projects=(replace(of.projects[0], **changes),))
 
 
-def test_the_frame_outlasts_a_fact_and_new_air_but_no_edit():
+def test_the_frame_outlasts_new_times_and_new_air_but_no_edit():
     frame = frame_of(TWO)
-    assert frame_of(with_project(TWO, log=(DONE,))) is frame
+    later = replace(DONE, end=when("18:15"))
+    begun = frame_of(with_project(TWO, log=(DONE,)))
+    assert frame_of(with_project(TWO, log=(later,))) is begun
+    assert begun is not frame
     warm = replace(
         TWO.room.locations[0], workdays=(AirPoint(at="00:00", temperature_c=30, humidity_pct=30),)
     )
