@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from planner.chance.draws import Draws, Minutes, Runs
+from planner.chance.draws import Draws, Floats, Minutes, Runs
 from planner.chance.script import Script
 from planner.chance.spreads import Spreads
 from planner.schedule.problem import Problem
@@ -20,6 +20,8 @@ class Cups:
         self.last: dict[str, Minutes] = {}
         self._codes: dict[str, int] = {"": 0}
         self._names: list[str] = [""]
+        self._factors: dict[tuple[object, ...], Floats] = {}
+        self._minutes: dict[tuple[str, str], Minutes] = {}
 
     def _code(self, load: str) -> int:
         if load not in self._codes:
@@ -47,17 +49,31 @@ class Cups:
             return np.zeros(len(runs), dtype=np.int64), tail
         brush = self.problem.airbrushes[name]
         held, mixed, last = (one[runs] for one in self._cup(name))
-        change = np.array([self._change(name, known, load) for known in self._names] or [0])
-        lead = np.where(held == self._code(load), 0, change[np.minimum(held, len(change) - 1)])
-        lead = np.where(held == 0, brush.load_minutes, lead)
+        lead = self._changes(name, load)[held]
         stale = (held > 0) & (cursor[runs] - last > brush.idle_limit_minutes)
         if activity.life is not None:
             ends = cursor[runs] + lead + activity.pass_.minutes
             stale |= (held == self._code(load)) & (ends - mixed > activity.life)
         lead = np.where(stale, brush.clean_minutes + brush.load_minutes, lead)
-        factor = self.spreads.setup_factor(self.draws, *activity.pass_.key)[runs]
+        factor = self._factor(*activity.pass_.key)[runs]
         found: Minutes = np.rint(lead * factor).astype(np.int64)
         return found, tail + brush.clean_minutes
+
+    def _factor(self, *name: object) -> Floats:
+        found = self._factors.get(name)
+        if found is None:
+            found = self._factors[name] = self.spreads.setup_factor(self.draws, *name)
+        return found
+
+    def _changes(self, name: str, load: str) -> Minutes:
+        """Return the minutes before a load, by the code of what a cup holds."""
+        code = self._code(load)
+        found = self._minutes.get((name, load))
+        if found is None or len(found) < len(self._names):
+            minutes = [self._change(name, known, load) for known in self._names]
+            minutes[code] = 0
+            found = self._minutes[name, load] = np.array(minutes, dtype=np.int64)
+        return found
 
     def _change(self, name: str, known: str, load: str) -> int:
         brush, coatings = self.problem.airbrushes[name], self.problem.coatings
@@ -87,6 +103,6 @@ class Cups:
             return
         loaded = runs[self.held[name][runs] > 0]
         minutes = self.problem.airbrushes[name].clean_minutes
-        factor = self.spreads.setup_factor(self.draws, "clean", name)
+        factor = self._factor("clean", name)
         cursor[loaded] += np.rint(minutes * factor[loaded]).astype(np.int64)
         self.held[name][loaded] = 0

@@ -39,14 +39,28 @@ class SessionHours:
         for number, start in enumerate(self.begin):
             if start > now:
                 self.lost[number] = draws.uniform("session", int(start)) < share
-        self._slots: dict[tuple[object, ...], tuple[Minutes, Minutes]] = {}
+        self._slots: dict[tuple[object, ...], tuple[Minutes, Minutes, Minutes]] = {}
+        self._slots_of: dict[int, tuple[Minutes, Minutes, Minutes]] = {}
 
     def slots(self, index: int, at: Runs) -> tuple[Minutes, Minutes]:
         """Return from when until when a pass may be worked on, by run and slot of its session.
 
         Where a session has fewer slots than another, the rest begin never.
         """
-        kind = self.script.kind(index)
+        starts, ends, _ = self._known(index)
+        return starts[at], ends[at]
+
+    def last_end(self, index: int, at: Runs) -> Minutes:
+        """Return when the last of those slots ends."""
+        return self._known(index)[2][at]
+
+    def _known(self, index: int) -> tuple[Minutes, Minutes, Minutes]:
+        found = self._slots_of.get(index)
+        if found is None:
+            found = self._slots_of[index] = self._of_kind(index, self.script.kind(index))
+        return found
+
+    def _of_kind(self, index: int, kind: tuple[object, ...]) -> tuple[Minutes, Minutes, Minutes]:
         known = self._slots.get(kind)
         if known is None:
             slots = [self.script.slots(index, number) for number in range(len(self.begin))]
@@ -56,5 +70,5 @@ class SessionHours:
             for number, own in enumerate(slots):
                 for nth, slot in enumerate(own):
                     starts[number, nth], ends[number, nth] = slot.start, slot.end
-            known = self._slots[kind] = starts, ends
-        return known[0][at], known[1][at]
+            known = self._slots[kind] = starts, ends, ends.max(axis=1)
+        return known

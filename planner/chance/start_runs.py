@@ -52,14 +52,13 @@ class StartRuns:
     def begun(self, item: WorkItem, runs: Runs) -> Begun | None:
         """Return how an item would begin in runs in which what it waits for is done, or None."""
         state, index = self.state, item.activity
-        slots = state.hours.slots(index, state.at[runs])
         floor, cause = self._floor(item, runs)
-        soon = floor < slots[1].max(axis=1)
+        soon = floor < state.hours.last_end(index, state.at[runs])
         if not soon.all():
             runs, floor, cause = runs[soon], floor[soon], cause[soon]
-            slots = slots[0][soon], slots[1][soon]
             if not runs.size:
                 return None
+        slots = state.hours.slots(index, state.at[runs])
         lead, tail = self.cups.around(state.script, index, state.cursor, runs)
         planned = np.full(len(runs), item.minutes, dtype=np.int64)
         left = state.minutes_left(item, runs)
