@@ -9,13 +9,14 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 
-from app.service import wording
+from app.service import few_runs, wording
 from app.service.measures import DateMeasure, measures
 from app.service.planning import Planned, plan
 from app.service.planning_errors import Stopped, Unsound
 from planner.bench import Stretch
 from planner.chance.assumptions import assumed
 from planner.chance.draws import Draws
+from planner.chance.film_runs import Gains
 from planner.chance.odds import SEED, FinishOdds, Odds, odds_of
 from planner.chance.spreads import Spreads, spreads_of
 from planner.layers.findings import find
@@ -101,18 +102,21 @@ class Adviser:
         self.book, self.planned, self.stop = book, planned, stop
         self.draws = Draws(runs or int(assumed("runs")), seed)
         self.spreads: Spreads = spreads_of(book, planned.plan.now, scale)
+        self.gains: Gains = {}
+        self.few = {count: Draws(count, seed) for count in few_runs.stages(self.draws.runs)}
         self.unsound = len(find(book))
         self.odds = self.simulated(book, planned)
 
-    def simulated(self, book: Book, planned: Planned) -> Odds:
-        """Return the odds of a plan, with the same luck as all others."""
+    def simulated(self, book: Book, planned: Planned, draws: Draws | None = None) -> Odds:
+        """Return the odds of a plan, by the same luck as all others, or by less of it."""
         premises = Premises(book, planned.cure, planned.calendar)
         found = odds_of(
             book,
             planned.plan,
             premises=premises,
             spreads=self.spreads,
-            draws=self.draws,
+            draws=draws or self.draws,
+            gains=self.gains,
             stop=self.stop,
         )
         if found is None:
@@ -165,6 +169,13 @@ class Adviser:
             moved_passes(made.calendar, last, made.plan),
         )
 
+    def may_buy(self, planned: Planned, wanted: Callable[[few_runs.Most], bool]) -> bool:
+        """Tell whether another plan of the book may still buy what is wanted, once all runs go."""
+        return all(
+            wanted(few_runs.most(self.odds, self.simulated(self.book, planned, draws)))
+            for draws in self.few.values()
+        )
+
     # -- the latest start -------------------------------------------------------------------------
 
     def latest_start(self, project: str, model: str = "", sure: float = SURE) -> Stretch | None:
@@ -172,7 +183,7 @@ class Adviser:
 
         Whatever of it is not begun waits until then; all else goes on as it
         is planned; the date of the project is kept with this certainty.
-        None where it is not even if begun at once.
+        None where it is not even if begun at once; who begins later is no surer.
 
         Raises
         ------
@@ -183,17 +194,19 @@ class Adviser:
         if target is None:
             raise Refused(project, message("has no date; give it one"))
         sessions = self.planned.calendar.stretches(self.planned.plan.now, target)
-        low, high = -1, len(sessions)
+        if not sessions or not self._may_wait(project, model, sessions[0], sure):
+            return None
+        low, high = 0, len(sessions)
         while high - low > 1:
             middle = (low + high) // 2
-            if self._held_back(project, model, sessions[middle]) >= sure:
+            if self._may_wait(project, model, sessions[middle], sure):
                 low = middle
             else:
                 high = middle
-        return sessions[low] if low >= 0 else None
+        return sessions[low]
 
-    def _held_back(self, project: str, model: str, session: Stretch) -> float:
-        """Return the chance of a project's date if it, or one model of it, is begun so late."""
+    def _may_wait(self, project: str, model: str, session: Stretch, sure: float) -> bool:
+        """Tell whether a project, begun so late or one model of it, keeps its date so surely."""
         start = moment_of(session.interval.start, self.planned.calendar.zone)
 
         def late(old: Project) -> Project:
@@ -210,8 +223,12 @@ class Adviser:
         book = with_project(self.book, project, late)
         made = plan(book, self.planned.plan.now, last=self.planned.plan, stop=self.stop)
         if made.plan.cost.unplaced > self.planned.plan.cost.unplaced:
-            return 0.0
-        return self.simulated(book, made).of(project).in_time or 0.0
+            return False
+        for count, draws in self.few.items():
+            share = self.simulated(book, made, draws).of(project).in_time or 0.0
+            if few_runs.decided(share, count, sure):
+                return share >= sure
+        return (self.simulated(book, made).of(project).in_time or 0.0) >= sure
 
 
 def _known_to(book: Book, last: Any) -> Any:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from app.service.advising import LEAST_CHANCE, LEAST_DAYS, Adviser, gained
+from app.service.few_runs import Most
 from app.service.planning import Planned
 from app.service.planning_errors import Stopped
 from planner.schedule.drying_locations import chosen_in, settled
@@ -59,15 +60,21 @@ def surer_plans(adviser: Adviser, promised: Sequence[Interval] = ()) -> tuple[Su
     firm = firm_times(calendar, plan.now, promised)
     found = []
     for other in _others(adviser):
-        days, chance = gained(adviser.odds, adviser.simulated(book, other))
-        if days < LEAST_DAYS and (chance or 0.0) < LEAST_CHANCE:
+        if not adviser.may_buy(other, _enough):
             continue
-        if (chance or 0.0) < 0 or days < -LEAST_DAYS:
+        days, chance = gained(adviser.odds, adviser.simulated(book, other))
+        if not _enough(Most(days, chance)):
             continue
         value = worth(book, calendar, other.plan)
         found.append(SurerPlan(other, days, chance, value <= own, leaves(plan, other.plan, firm)))
     found.sort(key=lambda one: (-(one.chance or 0.0), -one.days))
     return tuple(found)
+
+
+def _enough(bought: Most) -> bool:
+    """Tell whether another order buys days or chance worth telling, and costs none of either."""
+    days, chance = bought.days, bought.chance or 0.0
+    return (days >= LEAST_DAYS or chance >= LEAST_CHANCE) and chance >= 0 and days >= -LEAST_DAYS
 
 
 def _others(adviser: Adviser) -> Iterator[Planned]:

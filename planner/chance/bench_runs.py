@@ -9,6 +9,7 @@ import numpy as np
 from planner.chance.assumptions import assumed
 from planner.chance.cups import Cups
 from planner.chance.draws import Draws, Minutes, Runs
+from planner.chance.film_runs import Gains
 from planner.chance.run_state import RunState
 from planner.chance.script import Script, WorkItem
 from planner.chance.spreads import Spreads
@@ -24,8 +25,10 @@ LOOKS = 6  # after so many pieces of work one looks back at what was put off: as
 class BenchRuns(RunState):
     """All runs of one script; see `RunState` for what they tell."""
 
-    def __init__(self, script: Script, draws: Draws, spreads: Spreads) -> None:
-        super().__init__(script, draws, spreads)
+    def __init__(
+        self, script: Script, draws: Draws, spreads: Spreads, gains: Gains | None = None
+    ) -> None:
+        super().__init__(script, draws, spreads, gains)
         self._cups = Cups(script.problem, draws, spreads)
         self._starts = StartRuns(self, self._cups)
         self._work = WorkRuns(self, self._cups)

@@ -16,6 +16,7 @@ from planner.schedule.partial_schedule import FOREVER
 from planner.values.coating import Mark, State
 
 DAY = 1440
+BLOCK = 28 * DAY  # plans of almost the same length end in the same block
 AHEAD = 60  # minutes that are searched before and after one that is wanted
 MOST_AHEAD = 1000  # in all; beyond this the wanted ones alone are
 
@@ -24,6 +25,7 @@ class Gained:
     """What one course gains from ``start`` on, summed minute by minute."""
 
     def __init__(self, course: Course, start: int, end: int) -> None:
+        self.course = course  # as long as it is kept, no other has its id
         days = course.days(start, end)
         self.start = days[0][0]
         parts = [np.asarray(sums[:-1], dtype=np.int64) + total for _, total, sums in days]
@@ -65,18 +67,26 @@ class Gained:
         return reached
 
 
-class FilmRuns:
-    """Drying in many runs over [start, end)."""
+Gains = dict[tuple[int, int, int], Gained]
+"""What courses gain, by their id and from when until when."""
 
-    def __init__(self, cure: Cure, start: int, end: int) -> None:
+
+class FilmRuns:
+    """Drying in many runs from ``start`` to ``end`` and up to four weeks beyond.
+
+    Simulations that hand on their ``gains`` share what they searched.
+    """
+
+    def __init__(self, cure: Cure, start: int, end: int, gains: Gains | None = None) -> None:
         self.cure = cure
-        self.start, self.end = start, end
-        self._gained: dict[int, Gained] = {}
+        self.start, self.end = start, -(-end // BLOCK) * BLOCK
+        self._gains: Gains = {} if gains is None else gains
 
     def _of(self, course: Course) -> Gained:
-        found = self._gained.get(id(course))
+        key = id(course), self.start, self.end
+        found = self._gains.get(key)
         if found is None:
-            found = self._gained[id(course)] = Gained(course, self.start, self.end)
+            found = self._gains[key] = Gained(course, self.start, self.end)
         return found
 
     def opens(self, wait: Wait, laid: Minutes, held: Minutes | None = None) -> Minutes:

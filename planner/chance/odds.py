@@ -10,8 +10,9 @@ import numpy as np
 
 from planner.chance.assumptions import assumed
 from planner.chance.bench_runs import BenchRuns
-from planner.chance.draws import Draws, Minutes
+from planner.chance.draws import Draws, Flags, Minutes
 from planner.chance.drivers import Driver, StepShare, drivers_of, step_shares
+from planner.chance.film_runs import Gains
 from planner.chance.script import Script, script_of
 from planner.chance.spreads import Spreads, spreads_of
 from planner.schedule.judge import Premises
@@ -37,6 +38,11 @@ class FinishOdds:
         make it; None without a date.
     minutes
         When each run finishes, in order; `FOREVER` where it never does.
+    by_run
+        The same run by run: with the same draws, each has its twin in
+        another plan.
+    made
+        Whether each run makes the date; None without one.
     """
 
     project: str
@@ -45,6 +51,8 @@ class FinishOdds:
     target: int | None
     in_time: float | None
     minutes: Minutes = field(repr=False, compare=False)
+    by_run: Minutes | None = field(default=None, repr=False, compare=False)
+    made: Flags | None = field(default=None, repr=False, compare=False)
 
     def by(self, share: float) -> int | None:
         """Return the first minute by which a share of all runs is finished; None if never.
@@ -105,6 +113,7 @@ def odds_of(
     premises: Premises | None = None,
     spreads: Spreads | None = None,
     draws: Draws | None = None,
+    gains: Gains | None = None,
     stop: Stop = lambda: False,
 ) -> Odds | None:
     """Simulate a plan of a book (definition 29); None if ``stop`` says so on the way.
@@ -115,11 +124,13 @@ def odds_of(
         The law to draw from; what the book teaches if none is given.
     draws
         The draws; those of the standing seed if none are given.
+    gains
+        What courses of drying gain, kept for the next simulation in the same room.
     """
     drawn = draws or Draws(int(assumed("runs")), SEED)
     law = spreads or spreads_of(book, plan.now)
     script = script_of(book, plan, premises=premises)
-    runs = BenchRuns(script, drawn, law)
+    runs = BenchRuns(script, drawn, law, gains)
     if not runs.run(stop):
         return None
     return read_odds(book, script, runs)
@@ -180,8 +191,9 @@ def ends_of_runs(book: Book, runs: BenchRuns) -> dict[tuple[str, str], Minutes]:
 def _odds(
     project: str, model: str, planned: int | None, target: int | None, ends: Minutes, due: Minutes
 ) -> FinishOdds:
-    in_time = None if target is None else float(np.mean(due <= target))
-    return FinishOdds(project, model, planned, target, in_time, np.sort(ends))
+    made = None if target is None else due <= target
+    in_time = None if made is None else float(np.mean(made))
+    return FinishOdds(project, model, planned, target, in_time, np.sort(ends), ends, made)
 
 
 def _tonight(runs: BenchRuns) -> tuple[Interval, float] | None:

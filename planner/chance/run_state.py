@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from planner.chance.draws import Draws, Flags, Floats, Minutes, Runs
-from planner.chance.film_runs import DAY, FilmRuns
+from planner.chance.film_runs import DAY, FilmRuns, Gains
 from planner.chance.gate_runs import GateRuns
 from planner.chance.script import Script, WorkItem
 from planner.chance.session_hours import SessionHours
@@ -42,7 +42,9 @@ class RunState:
         By `unit_row` and run, until when each unit takes its drying places.
     """
 
-    def __init__(self, script: Script, draws: Draws, spreads: Spreads) -> None:
+    def __init__(
+        self, script: Script, draws: Draws, spreads: Spreads, gains: Gains | None = None
+    ) -> None:
         self.script, self.draws, self.spreads = script, draws, spreads
         count, runs = len(script.activities), draws.runs
         self.start = np.full((count, runs), -1, dtype=np.int64)
@@ -53,7 +55,7 @@ class RunState:
         now = script.plan.now
         oldest = max(now - OLDEST, min((end for _, end in script.facts.values()), default=now))
         last = script.sessions[-1].interval.end if script.sessions else now
-        films = FilmRuns(script.problem.cure, min(oldest, now), last + REACH)
+        films = FilmRuns(script.problem.cure, min(oldest, now), last + REACH, gains)
         self.gates = GateRuns(script, films, draws, spreads, self.start, self.end)
         self.hours = SessionHours(script, draws, spreads)
         self.done_at = np.full((len(script.items), runs), FOREVER, dtype=np.int64)

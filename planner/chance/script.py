@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from planner.bench import AIRED, Stretch, calendar_of
-from planner.cure import Cure, Film
+from planner.cure import Film, cure_of
 from planner.schedule.drying_locations import chosen_in, settled
 from planner.schedule.judge import Premises
 from planner.schedule.partial_schedule import FOREVER, PartialSchedule
@@ -181,7 +181,7 @@ def script_of(book: Book, plan: Plan, *, premises: Premises | None = None) -> Sc
     """
     calendar = premises.calendar if premises else calendar_of(book.bench_time)
     there = settled(book, chosen_in(book, plan))
-    cure = Cure(there.room, calendar.zone)
+    cure = cure_of(there.room, calendar.zone)
     problem = Problem(there, plan.now, cure=cure, calendar=calendar)
     serial = SerialSchedule(problem, RULES[0], 0, frozenset())
     serial.take_facts()
