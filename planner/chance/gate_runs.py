@@ -48,6 +48,7 @@ class GateRuns(LaidFilms):
         self._once: dict[tuple[object, ...], Minutes] = {}
         self._alike: dict[int, tuple[object, ...]] = {}
         self._touches: dict[int, bool] = {}
+        self._rests: dict[int, list[int]] = {}
         self._waits: dict[tuple[int, int, Mark, Band], Wait] = {}
 
     # -- gates that open once and for ever --------------------------------------------------------
@@ -64,22 +65,26 @@ class GateRuns(LaidFilms):
         known = self._once.get(alike)
         if known is None:
             known = self._once[alike] = np.full(self.draws.runs, -1, dtype=np.int64)
-        fresh = runs[known[runs] < 0]
-        if fresh.size:
+        wanted = runs[known[runs] < 0]
+        if wanted.size:
+            rows = self._rests.get(number)
+            if rows is None:
+                rows = self._rests[number] = self._rests_on(number)
+            fresh = self.settled(rows, known, wanted)
             known[fresh] = self.windows(number, fresh)[0].opens
         return known[runs]
 
-    def rests_on(self, number: int) -> set[int]:
+    def _rests_on(self, number: int) -> list[int]:
         """Return the passes that tell when a gate opens once they are done: all films before it."""
         script, place = self.script, self.script.problem.gates[number].place
         before, after = script.problem.ends[number]
         if not place:
-            return {before}
+            return [before]
         key = script.activities[before].pass_.key
         rank = script.activities[after].pass_.rank
         stack = script.stacks[key.project, key.model, place]
         lower = {one for one in stack if script.activities[one].pass_.rank < rank}
-        return lower | {before, script.film(before, place)[0]}
+        return sorted(lower | {before, script.film(before, place)[0]})
 
     def _only_touches(self, number: int) -> bool:
         """Tell whether a gate asks nothing but that fingers leave no print in a film."""

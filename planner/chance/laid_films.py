@@ -85,8 +85,16 @@ class LaidFilms:
         key = self.script.activities[index].pass_.key
         stack = self.script.stacks[key.project, key.model, place]
         upto = stack.index(max(index, self.script.film(index, place)[0], key=stack.index))
+        return self.settled(stack[: upto + 1], known, wanted)
+
+    def settled(self, passes: list[int], known: Minutes, wanted: Runs) -> Runs:
+        """Return runs that are wanted, and all others not known yet in which passes are done.
+
+        What rests on nothing but those can change no more there, and is
+        worked out for all such runs at once.
+        """
         fresh = known < 0
-        for one in stack[: upto + 1]:
+        for one in passes:
             fresh &= self.end[one] >= 0
         fresh[wanted] = True
         return np.flatnonzero(fresh)

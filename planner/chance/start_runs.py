@@ -47,7 +47,6 @@ class StartRuns:
     def __init__(self, state: RunState, cups: Cups) -> None:
         self.state, self.cups = state, cups
         self._opened: dict[int, tuple[Minutes, Runs]] = {}
-        self._rests_on: dict[int, list[int]] = {}
 
     def begun(self, item: WorkItem, runs: Runs) -> Begun | None:
         """Return how an item would begin in runs in which what it waits for is done, or None."""
@@ -114,9 +113,8 @@ class StartRuns:
             known = np.full(size, -1, dtype=np.int64), np.full(size, -1, dtype=np.intp)
             self._opened[item.number] = known
         opened, by = known
-        wanted = runs[opened[runs] < 0]
-        if wanted.size:
-            fresh = self._settled(item.activity, opened, wanted)
+        fresh = runs[opened[runs] < 0]
+        if fresh.size:
             floor = np.zeros(len(fresh), dtype=np.int64)
             cause = np.full(len(fresh), -1, dtype=np.intp)
             for number in self.state.script.activities[item.activity].opening:
@@ -126,19 +124,6 @@ class StartRuns:
                 floor = np.maximum(floor, opens)
             opened[fresh], by[fresh] = floor, cause
         return opened[runs], by[runs]
-
-    def _settled(self, index: int, opened: Minutes, wanted: Runs) -> Runs:
-        """Return what is wanted, and all other runs in which the opening can change no more."""
-        rows = self._rests_on.get(index)
-        if rows is None:
-            gates = self.state.script.activities[index].opening
-            rests = [self.state.gates.rests_on(number) for number in gates]
-            rows = self._rests_on[index] = sorted(set().union(*rests))
-        fresh = opened < 0
-        for one in rows:
-            fresh &= self.state.end[one] >= 0
-        fresh[wanted] = True
-        return np.flatnonzero(fresh)
 
     def _choose(
         self, item: WorkItem, runs: Runs, floor: Minutes, lead: Minutes
