@@ -27,6 +27,7 @@ from app.window.labels import text
 
 BESIDE = 1280  # from this width of the window on it stands beside the page [pixels]
 LEAST, MOST = 296, 452
+ROOMY = 1500  # from this width of the window on every leaf's name is in sight [pixels]
 ASIDE = "folded"  # the settings' group
 
 
@@ -140,13 +141,16 @@ class Inspector(QFrame):
         self.stack.setCurrentWidget(widget)
 
     def wide(self) -> int:
-        """Return how wide it has to be for the leaf in front."""
+        """Return how wide it has to be for the leaf in front, and in a wide window for all names."""
         shown = self.stack.currentWidget()
         inner = shown.widget() if isinstance(shown, QScrollArea) else None
         need = shown.minimumSizeHint().width() if shown is not None else 0
         if inner is not None:
             bar = shown.verticalScrollBar().sizeHint().width()  # type: ignore[union-attr]
             need = max(need, inner.minimumSizeHint().width() + bar + 4)
+        if len(self._panels) > 1 and self.window().width() >= ROOMY:
+            names = sum([self.tabs.tabSizeHint(at).width() for at in range(self.tabs.count())])
+            need = max(need, names + self.fold.width() + 26)
         return max(LEAST, min(MOST, need))
 
     def paintEvent(self, event: QPaintEvent) -> None:
