@@ -141,7 +141,7 @@ class Inspector(QFrame):
         self.stack.setCurrentWidget(widget)
 
     def wide(self) -> int:
-        """Return how wide it has to be for the leaf in front, and in a wide window for all names."""
+        """Return how wide it must be for the leaf in front, and in a wide window for all names."""
         shown = self.stack.currentWidget()
         inner = shown.widget() if isinstance(shown, QScrollArea) else None
         need = shown.minimumSizeHint().width() if shown is not None else 0
