@@ -106,12 +106,12 @@ class GateRuns(LaidFilms):
         problem = self.script.problem
         before, gate = problem.ends[number][0], problem.gates[number]
         if not gate.place:
-            return before, id(problem.timed(number)), "", None
+            return before, id(problem.timed(number)), -1, None
         laid_by, film = self.script.film(before, gate.place)
         if laid_by != before:
             return (number,)
         cover = self.cover(number, laid_by, gate.place)
-        return before, id(problem.timed(number, film)), gate.place, cover
+        return before, id(problem.timed(number, film)), self.chain(before, gate.place), cover
 
     def windows(self, number: int, runs: Runs) -> list[OpeningRuns]:
         """Return the windows of a gate in runs in which its earlier pass is done."""

@@ -40,7 +40,9 @@ class LaidFilms:
         self.touchable: dict[tuple[int, str], Minutes] = {}
         self._away: dict[tuple[int, str], Floats] = {}
         self._below: dict[tuple[int, str], tuple[int, int] | None] = {}
-        self._deep: dict[tuple[int, str, State, Band], Minutes] = {}
+        self._deep: dict[tuple[int, State, Band], Minutes] = {}
+        self._chains: dict[tuple[object, ...], int] = {}
+        self._chain_of: dict[tuple[int, str], int] = {}
         self._alike_films: dict[int, dict[tuple[str, Film], list[str]]] = {}
 
     def away(self, index: int, coating: str) -> Floats:
@@ -62,23 +64,44 @@ class LaidFilms:
 
     def held(self, index: int, place: str, state: State, band: Band, runs: Runs) -> Minutes | None:
         """Return from when a film can harden, for what lies below leaves through it; or None."""
-        lies = self._below.get((index, place), _UNKNOWN)
-        if lies is _UNKNOWN:
-            lies = self._below[index, place] = self._lies_over(index, place)
+        lies = self._lower(index, place)
         if lies is None:
             return None
         below, share_pct = lies
         laid = self.end[index][runs]
-        known = self._deep.get((below, place, state, band))
+        deep = self.chain(below, place), state, band
+        known = self._deep.get(deep)
         if known is None:
             known = np.full(self.draws.runs, -1, dtype=np.int64)
-            self._deep[below, place, state, band] = known
+            self._deep[deep] = known
         wanted = runs[known[runs] < 0]
         if wanted.size:
             fresh = self._all_laid(below, place, known, wanted)
             known[fresh] = self.ready(below, place, state, band, fresh)
         left = np.maximum(0, known[runs] - laid)
         return np.where(known[runs] >= FOREVER, FOREVER, laid + -(-left * share_pct // 100))
+
+    def chain(self, index: int, place: str) -> int:
+        """Return a number that films share which are ready at the same minute in every run.
+
+        They are of one pass, alike, and so is what keeps them back from below.
+        """
+        found = self._chain_of.get((index, place))
+        if found is None:
+            laid_by, film = self.script.film(index, place)
+            alike = film.thickness_um, film.wet_um, film.slowness
+            lies = self._lower(index, place)
+            below = () if lies is None else (self.chain(lies[0], place), lies[1])
+            known = index, laid_by, film.coating.name, film.location, *alike, *below
+            found = self._chains.setdefault(known, len(self._chains))
+            self._chain_of[index, place] = found
+        return found
+
+    def _lower(self, index: int, place: str) -> tuple[int, int] | None:
+        lies = self._below.get((index, place), _UNKNOWN)
+        if lies is _UNKNOWN:
+            lies = self._below[index, place] = self._lies_over(index, place)
+        return lies
 
     def _all_laid(self, index: int, place: str, known: Minutes, wanted: Runs) -> Runs:
         """Return what is wanted, and all runs not known yet with a film and all below laid."""
