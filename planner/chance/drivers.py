@@ -99,7 +99,7 @@ def step_shares(runs: BenchRuns, ends: dict[tuple[str, str], Minutes]) -> tuple[
 
 
 def drivers_of(runs: BenchRuns, end: Minutes) -> tuple[Driver, ...]:
-    """Return whose luck the date goes with, by rank correlation, most of it first.
+    """Return whose luck the date goes with most, by rank correlation; most days first.
 
     References
     ----------
@@ -122,7 +122,7 @@ def drivers_of(runs: BenchRuns, end: Minutes) -> tuple[Driver, ...]:
         if share > 0 and share * share >= LEAST and days >= LEAST_DAYS:
             found.append(Driver(kind, name, share * share, days))
     found.sort(key=lambda one: -one.share)
-    return tuple(found[:MOST])
+    return tuple(sorted(found[:MOST], key=lambda one: -one.days))
 
 
 def _days(drawn: Floats, end: Minutes) -> float:
