@@ -40,6 +40,14 @@ class BenchRuns(RunState):
         ]
         self._put_off: dict[int, Minutes] = {}
 
+    def let_go(self) -> None:
+        """Let go of all that is held; nothing can be asked of the runs then.
+
+        Those who work on them point back, and circles wait for a search through everything,
+        which a window puts off: some seventy megabytes a simulation.
+        """
+        vars(self).clear()
+
     # -- the evenings -----------------------------------------------------------------------------
 
     def run(self, stop: Callable[[], bool] = lambda: False) -> bool:

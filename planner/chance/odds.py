@@ -131,9 +131,10 @@ def odds_of(
     law = spreads or spreads_of(book, plan.now)
     script = script_of(book, plan, premises=premises)
     runs = BenchRuns(script, drawn, law, gains)
-    if not runs.run(stop):
-        return None
-    return read_odds(book, script, runs)
+    try:
+        return read_odds(book, script, runs) if runs.run(stop) else None
+    finally:
+        runs.let_go()
 
 
 def read_odds(book: Book, script: Script, runs: BenchRuns) -> Odds:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import weakref
 from dataclasses import dataclass
 
 import numpy as np
@@ -10,6 +12,7 @@ import pytest
 from app.service import demos, planning
 from planner.chance.bench_runs import BenchRuns
 from planner.chance.draws import Draws, Floats
+from planner.chance.odds import odds_of
 from planner.chance.script import script_of
 from planner.chance.spreads import Spreads
 
@@ -52,3 +55,25 @@ def test_a_run_alone_goes_as_it_does_beside_others(name: str) -> None:
         alone.run()
         assert (alone.start[:, 0] == together.start[:, run]).all()
         assert (alone.end[:, 0] == together.end[:, run]).all()
+
+
+def test_runs_are_gone_at_once_and_wait_for_no_search(monkeypatch) -> None:
+    # Without it a window, which searches seldom, held some seventy megabytes more at each edit.
+    book = demos.read("lone_lamplighter").book
+    plan = planning.plan(book, demos.first_evening(book)).plan
+    made = []
+    begin = BenchRuns.run
+
+    def run(self: BenchRuns, *told: object) -> bool:
+        made.append(weakref.ref(self.draws))
+        made.append(weakref.ref(self))
+        return begin(self, *told)
+
+    monkeypatch.setattr(BenchRuns, "run", run)
+    gc.disable()
+    try:
+        assert odds_of(book, plan, draws=Draws(60)) is not None
+        assert odds_of(book, plan, draws=Draws(60), stop=lambda: True) is None
+        assert [one() for one in made] == [None] * 4
+    finally:
+        gc.enable()
